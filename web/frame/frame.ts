@@ -1,0 +1,231 @@
+/**
+ * The fast lane: one mutable object that changes by itself. Real time enters as `elapsed` and nowhere else.
+ * While the drive runs, a fixed step of screen time is cut into model time by the pace, so the turns do not depend
+ * on how often frames are drawn. Nothing here allocates once it has started.
+ */
+import type { Drive } from '../../sim/drive/drive.ts'
+import type { DriveInput } from '../../sim/drive/input.ts'
+import { type Reading, newReading, readAt } from '../../sim/drive/reading.ts'
+import { type DriveState, restState } from '../../sim/drive/state.ts'
+import { step } from '../../sim/drive/step.ts'
+import {
+  TICKS_PER_TURN,
+  type WormTurns,
+  advanceTicks,
+  advanceTurns,
+  copyTurns,
+  noTurns,
+  ticksBetween,
+} from '../../sim/drive/turns.ts'
+import type { Motion } from '../store/readout.ts'
+
+/** Screen time of one step [s] */
+export const SCREEN_STEP = 1 / 240
+/** A frame that comes later than this after the last one is taken as this late [s]. */
+const LATEST = 1
+
+/** A hand turn: from where, to which exact place, how long, how far. */
+interface HandTurn {
+  readonly from: WormTurns
+  readonly to: WormTurns
+  elapsed: number
+  duration: number
+}
+
+export interface Frame {
+  drive: Drive
+  input: DriveInput
+  readonly state: DriveState
+  readonly reading: Reading
+  pace: number
+  motion: Motion
+  leftover: number
+  readonly hand: HandTurn
+  readonly stopAt: WormTurns
+  stopping: boolean
+  /** Reduced motion: hand turns land at once. */
+  cuts: boolean
+  /** Worm speed as it is drawn [turn/s of screen time] */
+  drawnSpeed: number
+  /** Called after every frame, in the order they came: counters, tape, plan view. */
+  readonly painters: Set<() => void>
+  /** Called when motion begins or ends. */
+  onMotion: () => void
+}
+
+export function createFrame(drive: Drive, input: DriveInput): Frame {
+  return {
+    drive,
+    input,
+    state: restState(),
+    reading: newReading(),
+    pace: 1,
+    motion: 'still',
+    leftover: 0,
+    hand: { from: noTurns(), to: noTurns(), elapsed: 0, duration: 0 },
+    stopAt: noTurns(),
+    stopping: false,
+    cuts: false,
+    drawnSpeed: 0,
+    painters: new Set(),
+    onMotion: () => undefined,
+  }
+}
+
+function setMotion(frame: Frame, motion: Motion): void {
+  if (frame.motion === motion) return
+  frame.motion = motion
+  frame.leftover = 0
+  frame.drawnSpeed = 0
+  if (motion !== 'running') {
+    frame.state.speed = 0
+    frame.state.acceleration = 0
+    frame.stopping = false
+  }
+  frame.onMotion()
+}
+
+export const turnByDrive = (frame: Frame): void => setMotion(frame, 'running')
+
+/** Holds everything where it is; counts and angles stay. */
+export const hold = (frame: Frame): void => setMotion(frame, 'still')
+
+/** Runs by the drive and stops by itself, exactly, `ticks` further on in the drive's own sense. */
+export function turnByDriveFor(frame: Frame, ticks: number): void {
+  copyTurns(frame.stopAt, frame.state.turns)
+  advanceTicks(frame.stopAt, ticks * frame.input.sense)
+  setMotion(frame, 'running')
+  frame.stopping = true
+}
+
+const SECONDS_A_TURN = 0.4
+const SHORTEST_SECONDS = 0.3
+const LONGEST_SECONDS = 12
+/** Time in which a hand turn comes up to speed, and slows down again [s] */
+const RAMP_SECONDS = 0.3
+
+/**
+ * Turns by hand through whole ticks and ends exactly there. A second step while the first is under way is added to
+ * its end. `seconds` is the time for one turn.
+ */
+export function turnByHand(frame: Frame, ticks: number, seconds = SECONDS_A_TURN): void {
+  const { hand, state } = frame
+  if (frame.motion === 'hand') advanceTicks(hand.to, ticks)
+  else {
+    copyTurns(hand.to, state.turns)
+    advanceTicks(hand.to, ticks)
+  }
+  copyTurns(hand.from, state.turns)
+  const turns = Math.abs(ticksBetween(hand.from, hand.to)) / TICKS_PER_TURN
+  hand.elapsed = 0
+  hand.duration = Math.min(LONGEST_SECONDS, Math.max(SHORTEST_SECONDS, seconds * turns))
+  if (frame.cuts) copyTurns(state.turns, hand.to)
+  else setMotion(frame, 'hand')
+}
+
+export function beginDrag(frame: Frame): void {
+  setMotion(frame, 'dragged')
+  copyTurns(frame.hand.from, frame.state.turns)
+}
+
+/** Places the worm `wormTurns` from where the drag began. */
+export function dragTo(frame: Frame, wormTurns: number): void {
+  if (frame.motion !== 'dragged') return
+  copyTurns(frame.state.turns, frame.hand.from)
+  advanceTurns(frame.state.turns, wormTurns)
+}
+
+/** Lets go on the nearest degree, so that a count that was turned to a mark is exact. */
+export function endDrag(frame: Frame): void {
+  if (frame.motion !== 'dragged') return
+  const degree = TICKS_PER_TURN / 360
+  const { turns } = frame.state
+  const onDegree = Math.round((turns.ticks + turns.rest) / degree) * degree
+  turns.ticks = 0
+  advanceTicks(turns, onDegree)
+  setMotion(frame, 'still')
+}
+
+/** Marks into line with their pointers, counts to zero. */
+export function zero(frame: Frame): void {
+  setMotion(frame, 'still')
+  placeAt(frame, 0, 0, 0)
+}
+
+export function placeAt(frame: Frame, turns: number, ticks: number, rest: number): void {
+  frame.state.turns.turns = turns
+  frame.state.turns.ticks = ticks
+  frame.state.turns.rest = rest
+}
+
+function runSteps(frame: Frame, count: number, dt: number): void {
+  const { state, drive, input } = frame
+  for (let i = 0; i < count; i++) {
+    step(state, drive, input, dt)
+    if (frame.stopping && ticksBetween(state.turns, frame.stopAt) * input.sense <= 0) {
+      copyTurns(state.turns, frame.stopAt)
+      setMotion(frame, 'still')
+      return
+    }
+  }
+  if (state.speed === 0 && !input.connected) setMotion(frame, 'still')
+}
+
+/** Way made at time x of a move from 0 to 1 that speeds up and slows down evenly over `ramp`, at most 0.5, each. */
+function ramped(x: number, ramp: number): number {
+  const top = 2 * ramp * (1 - ramp)
+  if (x < ramp) return (x * x) / top
+  if (x > 1 - ramp) return 1 - ((1 - x) * (1 - x)) / top
+  return (x - ramp / 2) / (1 - ramp)
+}
+
+function runHand(frame: Frame, elapsed: number): void {
+  const { hand, state } = frame
+  hand.elapsed += elapsed
+  if (hand.elapsed >= hand.duration) {
+    copyTurns(state.turns, hand.to)
+    setMotion(frame, 'still')
+    return
+  }
+  const x = hand.elapsed / hand.duration
+  const ramp = Math.min(0.5, RAMP_SECONDS / hand.duration)
+  const turns = ticksBetween(hand.from, hand.to) / TICKS_PER_TURN
+  copyTurns(state.turns, hand.from)
+  advanceTurns(state.turns, turns * ramped(x, ramp))
+  frame.drawnSpeed = (turns * Math.min(1, x / ramp, (1 - x) / ramp)) / (hand.duration * (1 - ramp))
+}
+
+/** Reads the drive as it is now: under power, coasting, or in the hand without any. */
+export function read(frame: Frame): Reading {
+  const { drive, input, reading, state } = frame
+  if (frame.motion === 'running') return readAt(reading, drive, input, state.speed, state.acceleration)
+  const { connected } = input
+  input.connected = false
+  readAt(reading, drive, input, 0, 0)
+  input.connected = connected
+  return reading
+}
+
+/** One frame: moves on by `elapsed` seconds of screen time, then lets everything that shows it paint. */
+export function runFrame(frame: Frame, elapsed: number): void {
+  const late = Math.min(elapsed, LATEST)
+  if (frame.motion === 'running') {
+    const due = frame.leftover + late
+    const steps = Math.floor(due / SCREEN_STEP)
+    frame.leftover = due - steps * SCREEN_STEP
+    runSteps(frame, steps, SCREEN_STEP / frame.pace)
+    frame.drawnSpeed = frame.state.speed / (2 * Math.PI * frame.pace)
+  } else if (frame.motion === 'hand') runHand(frame, late)
+  paint(frame)
+}
+
+/** Moves on by model time, whatever the pace, without drawing: for exact moments in tests and links. */
+export function advanceModel(frame: Frame, seconds: number): void {
+  if (frame.motion === 'hand') runHand(frame, frame.hand.duration)
+  else if (frame.motion === 'running') runSteps(frame, Math.round(seconds / SCREEN_STEP), SCREEN_STEP)
+  paint(frame)
+}
+
+export function paint(frame: Frame): void {
+  for (const painter of frame.painters) painter()
+}

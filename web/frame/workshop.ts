@@ -1,0 +1,98 @@
+/** Everything that one open page holds: the stores, the frame, and the wires between them. */
+import { createContext, useContext } from 'react'
+import { useStore } from 'zustand'
+import { type Drive, compileDrive } from '../../sim/drive/drive.ts'
+import { firstInput } from '../../sim/drive/input.ts'
+import { type OperatingPoint, operatingPoint } from '../../sim/drive/operating-point.ts'
+import type { Machine } from '../../sim/machine/machine.ts'
+import { createAnnouncer } from '../store/announce.ts'
+import { type Bench, benchFor, countablePace, createBench } from '../store/bench.ts'
+import { createDocument, useDocument } from '../store/document.ts'
+import { createPrediction } from '../store/prediction.ts'
+import { createReadout } from '../store/readout.ts'
+import { type Theme, type View, createView } from '../store/view.ts'
+import { createFrame, paint, read } from './frame.ts'
+
+/** How often the panels are given new numbers [ms] */
+const READOUT_EVERY = 100
+
+export function createWorkshop(machine: Machine, theme: Theme) {
+  const document = createDocument(machine)
+  const bench = createBench()
+  const view = createView(theme)
+  const announcer = createAnnouncer()
+  const prediction = createPrediction()
+  const frame = createFrame(compileDrive(machine), firstInput())
+  const readout = createReadout({ ...frame.reading })
+
+  const copyReading = () => {
+    const reading = { ...read(frame) }
+    readout.setState({ motion: frame.motion, reading, stopping: frame.stopping })
+  }
+  let lastCopy = 0
+  frame.painters.add(() => {
+    const now = performance.now()
+    if (frame.motion === readout.getState().motion && now - lastCopy < READOUT_EVERY) return
+    lastCopy = now
+    copyReading()
+  })
+
+  const applyBench = (next: Bench) => {
+    Object.assign(frame.input, {
+      setting: next.setting,
+      connected: next.pluggedIn,
+      sense: next.sense,
+      leftLoad: next.leftLoad,
+      rightLoad: next.rightLoad,
+      jammed: next.jammed,
+    })
+    frame.pace = next.pace
+    copyReading()
+  }
+  document.store.subscribe((now, before) => {
+    if (now.machine === before.machine) return
+    frame.drive = compileDrive(now.machine)
+    bench.setState((last) => benchFor(now.machine, last))
+    copyReading()
+    paint(frame)
+  })
+  bench.subscribe(applyBench)
+  applyBench(bench.getState())
+
+  return { document, bench, view, announcer, prediction, readout, frame, copyReading }
+}
+
+export type Workshop = ReturnType<typeof createWorkshop>
+
+/** A pace at which this machine's fastest setting, with free wheels, can be counted by eye. */
+export function paceFor(machine: Machine): number {
+  const drive = compileDrive(machine)
+  const fastest = operatingPoint(drive, { ...firstInput(), setting: drive.steps - 1 })
+  return countablePace((fastest?.speed ?? 0) / (2 * Math.PI))
+}
+
+/** Steady running as the bench is set now; null where it is not computed. */
+export const steadyNow = (drive: Drive, bench: Bench): OperatingPoint | null =>
+  operatingPoint(drive, {
+    setting: bench.setting,
+    connected: true,
+    sense: bench.sense,
+    leftLoad: bench.leftLoad,
+    rightLoad: bench.rightLoad,
+    jammed: bench.jammed,
+  })
+
+const WorkshopContext = createContext<Workshop | null>(null)
+export const WorkshopProvider = WorkshopContext.Provider
+
+export function useWorkshop(): Workshop {
+  const workshop = useContext(WorkshopContext)
+  if (!workshop) throw new Error('useWorkshop is used outside WorkshopProvider')
+  return workshop
+}
+
+export const useMachine = <T>(select: (machine: Machine) => T): T =>
+  useDocument(useWorkshop().document, (document) => select(document.machine))
+export const useBench = <T>(select: (bench: Bench) => T): T => useStore(useWorkshop().bench, select)
+export const useView = <T>(select: (view: View) => T): T => useStore(useWorkshop().view, select)
+
