@@ -14,7 +14,7 @@ export default defineConfig({
   },
   test: {
     root: '.',
-    include: ['tests/{published,property,sim,web}/**/*.test.{ts,tsx}'],
+    include: ['tests/{published,property,sim,web,lint}/**/*.test.{ts,tsx}'],
     environment: 'node',
     testTimeout: 60_000,
   },

@@ -1,0 +1,88 @@
+import type { Page } from '@playwright/test'
+
+/** What the page offers to tests and to the bench, under `window.counterturn`. */
+export interface Counterturn {
+  /** Steps the model without waiting for frames, then brings the readings up to date. */
+  advance(modelSeconds: number): void
+  /** Draws exactly one frame. */
+  draw(): void
+  renderInfo(): { readonly triangles: number; readonly drawCalls: number }
+  /** Settles when the first picture, or the plan view that stands for it, is up. */
+  readonly ready: Promise<void>
+}
+
+declare global {
+  interface Window {
+    counterturn: Counterturn
+  }
+}
+
+/** What went on while a page was open, for tests that want silence. */
+export interface Watch {
+  /** Console errors, warnings and exceptions. */
+  readonly complaints: string[]
+  readonly requests: string[]
+  /** Things that the page's own policy refused. */
+  readonly refusals: string[]
+}
+
+/** Three warns of its own deprecated clock, which @react-three/fiber 9 still makes. */
+const KNOWN_WARNINGS = [/THREE\.Clock: .*deprecated/i]
+
+/** Chromium's own remarks on drawing by software, which no page can help. */
+const DRIVER_REMARKS = [/GPU stall due to ReadPixels/, /software WebGL/i, /SwiftShader/i]
+
+const silent = (text: string): boolean =>
+  [...KNOWN_WARNINGS, ...DRIVER_REMARKS].some((known) => known.test(text))
+
+/** Listens from before the first byte; call it before `open`. */
+export async function watch(page: Page): Promise<Watch> {
+  const seen: Watch = { complaints: [], requests: [], refusals: [] }
+  page.on('console', (message) => {
+    const serious = message.type() === 'error' || message.type() === 'warning'
+    if (serious && !silent(message.text())) seen.complaints.push(message.text())
+  })
+  page.on('pageerror', (error) => seen.complaints.push(error.message))
+  page.on('request', (request) => seen.requests.push(request.url()))
+  await page.exposeFunction('reportRefusal', (text: string) => seen.refusals.push(text))
+  await page.addInitScript(() => {
+    document.addEventListener('securitypolicyviolation', (event) => {
+      const report: unknown = Reflect.get(window, 'reportRefusal')
+      if (typeof report === 'function')
+        report(`${event.violatedDirective}: ${event.blockedURI} ${event.sample}`)
+    })
+  })
+  return seen
+}
+
+/** Opens a page of the site and waits for its first picture. `path` may carry a query or a fragment. */
+export async function open(page: Page, path = ''): Promise<void> {
+  await page.goto(`./${path}`)
+  await page.waitForFunction(() => Reflect.has(window, 'counterturn'))
+  await page.evaluate(() => window.counterturn.ready)
+}
+
+export const advance = (page: Page, modelSeconds: number): Promise<void> =>
+  page.evaluate((seconds) => window.counterturn.advance(seconds), modelSeconds)
+
+export const draw = (page: Page): Promise<void> => page.evaluate(() => window.counterturn.draw())
+
+/** Waits until nothing more is fetched, so that what a way loads when it is opened is there. */
+async function settle(page: Page): Promise<void> {
+  await page.waitForFunction(
+    () => {
+      const fetched = performance.getEntriesByType('resource')
+      return (
+        performance.now() - Math.max(0, ...fetched.map((entry) => entry.startTime + entry.duration)) > 500
+      )
+    },
+    undefined,
+    { polling: 100 },
+  )
+}
+
+export async function goTo(page: Page, way: string): Promise<void> {
+  await page.getByRole('link', { name: way, exact: true }).click()
+  await page.waitForTimeout(100)
+  await settle(page)
+}
