@@ -1,0 +1,71 @@
+/**
+ * The one table of the numbers of a machine: the checks, the controls and the help all read it.
+ * Its order is the order of machine.ts.
+ */
+import type { Field } from './field.ts'
+import { SETTING_FIELDS, SUPPLY_FIELDS } from './fields-electric.ts'
+import { GEARING_FIELDS, OUTPUT_FIELDS } from './fields-gearing.ts'
+import { MOTOR_FIELDS, ROTOR_FIELDS } from './fields-motor.ts'
+import type { Machine } from './machine.ts'
+import { ownValue, pathKeys } from './path.ts'
+
+export const FIELDS: readonly Field[] = [
+  ...SUPPLY_FIELDS,
+  ...SETTING_FIELDS,
+  ...MOTOR_FIELDS,
+  ...ROTOR_FIELDS,
+  ...GEARING_FIELDS,
+  ...OUTPUT_FIELDS,
+]
+
+/** A field of one machine. Its path has the place in the list; its label says which setting or load. */
+export type FieldInstance = Field
+
+/** 'control.steps[2].voltage' to 'control.steps.*.voltage' */
+const starred = (path: string): string => path.replace(/\[\d+\]/g, '.*')
+
+/**
+ * The row for a path, with stars or with places in lists. Where kinds share a path, as supply.voltage does, the kind
+ * of the supply, control or motor tells them apart; without it the first row is meant.
+ */
+export function fieldAt(path: string, kind?: string): Field | undefined {
+  const pattern = starred(path)
+  return FIELDS.find(
+    (field) => field.path === pattern && (kind === undefined || field.when === null || field.when === kind),
+  )
+}
+
+const listOf = (field: Field): string | undefined => {
+  const [list, item] = field.path.split('.*')
+  return item === undefined ? undefined : list
+}
+
+function itemName(machine: Machine, list: string, place: number): string {
+  return list === 'outputs.loads' ? (machine.outputs.loads[place]?.name ?? '') : `setting ${place + 1}`
+}
+
+function listInstances(machine: Machine, list: string, fields: readonly Field[]): FieldInstance[] {
+  const items = pathKeys(list).reduce<unknown>(ownValue, machine)
+  if (!Array.isArray(items)) return []
+  return items.flatMap((_, place) =>
+    fields.map((field) => ({
+      ...field,
+      path: field.path.replace('.*', `[${place}]`),
+      label: `${field.label}, ${itemName(machine, list, place)}`,
+    })),
+  )
+}
+
+/** Every number that this machine has, item by item in its lists, in the order of the table. */
+export function fieldsOf(machine: Machine): readonly FieldInstance[] {
+  const present = FIELDS.filter((field) => {
+    const part = ownValue(machine, pathKeys(field.path)[0] ?? '')
+    return part !== null && (field.when === null || ownValue(part, 'kind') === field.when)
+  })
+  return present.flatMap((field) => {
+    const list = listOf(field)
+    if (list === undefined) return [field]
+    const together = present.filter((other) => listOf(other) === list)
+    return together[0] === field ? listInstances(machine, list, together) : []
+  })
+}
