@@ -1,0 +1,97 @@
+/** One page: a bar, a stage, the band that counts, and what each way puts beside them. */
+import { Suspense, lazy, useEffect } from 'react'
+import { useStore } from 'zustand'
+import { Bar } from './bar/Bar.tsx'
+import { KeysSheet } from './bar/KeysSheet.tsx'
+import { useKeys } from './bar/keys.ts'
+import { Caption } from './demonstrate/Caption.tsx'
+import { SpokenSummary } from './demonstrate/SpokenSummary.tsx'
+import { StageButtons } from './demonstrate/StageButtons.tsx'
+import { StageNote } from './demonstrate/StageNote.tsx'
+import { StageView } from './demonstrate/StageView.tsx'
+import { Transport } from './demonstrate/Transport.tsx'
+import { useReducedMotion } from './demonstrate/reduced-motion.ts'
+import { MachineSheet } from './file/MachineSheet.tsx'
+import { useFileDrop } from './file/open-save.ts'
+import { useView, useWorkshop } from './frame/workshop.ts'
+import { PartCard } from './instrument/PartCard.tsx'
+import { Readings } from './instrument/Readings.tsx'
+import { TurnBand } from './instrument/TurnBand.tsx'
+import { MeasureNotYet } from './measure/MeasureNotYet.tsx'
+import { PredictionSheet } from './predict/PredictionSheet.tsx'
+import type { Way } from './store/view.ts'
+import './demonstrate/demonstrate.css'
+
+const Design = {
+  Sheet: lazy(() => import('./design/DesignSheet.tsx').then((module) => ({ default: module.DesignSheet }))),
+  Facts: lazy(() => import('./design/DesignFacts.tsx').then((module) => ({ default: module.DesignFacts }))),
+}
+
+function LeftOfStage({ way }: { readonly way: Way }) {
+  if (way === 'demonstrate') return <Caption />
+  return (
+    <aside className="sheet-column" aria-label={way === 'predict' ? 'Prediction sheet' : 'Parameters'}>
+      {way === 'predict' && <PredictionSheet />}
+      {way === 'measure' && <MeasureNotYet />}
+      {way === 'design' && (
+        <Suspense fallback={<p className="small">Loading the parameters</p>}>
+          <Design.Sheet />
+        </Suspense>
+      )}
+    </aside>
+  )
+}
+
+function RightOfStage({ way }: { readonly way: Way }) {
+  const open = useView((view) => view.readingsOpen && !view.large)
+  const selected = useView((view) => view.selected)
+  if (way === 'predict' || way === 'measure') return null
+  return (
+    <aside className="right-column" data-covers={way === 'design' ? undefined : 'right'} aria-label="Readings">
+      {way === 'demonstrate' && <StageButtons />}
+      {selected && <PartCard part={selected} />}
+      {way === 'demonstrate' && open && <Readings />}
+      {way === 'design' && (
+        <Suspense>
+          <Design.Facts />
+        </Suspense>
+      )}
+    </aside>
+  )
+}
+
+export function App() {
+  const workshop = useWorkshop()
+  const way = useView((view) => view.way)
+  const theme = useView((view) => view.theme)
+  const large = useView((view) => view.large)
+  const phase = useStore(workshop.prediction, (prediction) => prediction.phase)
+  const reducedMotion = useReducedMotion()
+  const dropping = useFileDrop()
+  useKeys()
+  useEffect(() => {
+    document.documentElement.dataset['theme'] = theme
+  }, [theme])
+  useEffect(() => {
+    workshop.frame.cuts = reducedMotion
+  }, [workshop, reducedMotion])
+  const asking = way === 'predict'
+  return (
+    <div className="app" data-way={way} data-large={large} data-dropping={dropping}>
+      <Bar />
+      <LeftOfStage way={way} />
+      <main className="stage-area">
+        <StageView />
+        <StageNote />
+      </main>
+      <RightOfStage way={way} />
+      <footer className="band">
+        {!asking && <Transport />}
+        <TurnBand size={large ? 'large' : asking ? 'predict' : 'normal'} covered={asking && phase !== 'compare'} />
+      </footer>
+      <SpokenSummary />
+      <KeysSheet />
+      <MachineSheet />
+    </div>
+  )
+}

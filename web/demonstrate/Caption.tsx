@@ -1,0 +1,85 @@
+/** The sentence over the stage, and the two numbers that make it true. */
+import { useEffect, useState } from 'react'
+import { useStore } from 'zustand'
+import { checkMachine } from '../../sim/machine/check.ts'
+import { hasErrors } from '../../sim/machine/problem.ts'
+import { fieldAt, withValue } from '../../sim/machine/fields.ts'
+import { useMachine, useView, useWorkshop } from '../frame/workshop.ts'
+import { StepField } from '../instrument/StepField.tsx'
+import { ratioHeadline, ratioSentence, wheelsAtPointers } from '../instrument/words.ts'
+
+interface CountFieldProps {
+  readonly path: 'gearing.wormStarts' | 'gearing.wheelTeeth'
+  readonly less: string
+  readonly more: string
+}
+
+function CountField({ path, less, more }: CountFieldProps) {
+  const { document } = useWorkshop()
+  const value = useMachine((machine) =>
+    path === 'gearing.wormStarts' ? machine.gearing.wormStarts : machine.gearing.wheelTeeth,
+  )
+  const field = fieldAt(path)
+  const change = (count: number) => {
+    const next = withValue(document.store.getState().machine, path, count)
+    const problems = checkMachine(next)
+    if (hasErrors(problems)) return problems.find((problem) => problem.severity === 'error')!.message
+    document.edit(() => next)
+    return null
+  }
+  return (
+    <StepField
+      label={field.label}
+      value={value}
+      min={field.min}
+      max={field.max}
+      less={less}
+      more={more}
+      onChange={change}
+      onGesture={(phase) => (phase === 'begin' ? document.beginGesture() : document.endGesture())}
+    />
+  )
+}
+
+/** True while the machine stands on whole turns of both wheels. */
+function useBackAtPointers(z1: number, z2: number): boolean {
+  const { frame } = useWorkshop()
+  const [back, setBack] = useState(false)
+  useEffect(() => {
+    const painter = () => setBack(frame.motion === 'still' && wheelsAtPointers(frame.state.turns, z1, z2))
+    frame.painters.add(painter)
+    painter()
+    return () => void frame.painters.delete(painter)
+  }, [frame, z1, z2])
+  return back
+}
+
+export function Caption() {
+  const workshop = useWorkshop()
+  const z1 = useMachine((machine) => machine.gearing.wormStarts)
+  const z2 = useMachine((machine) => machine.gearing.wheelTeeth)
+  const large = useView((view) => view.large)
+  const predicted = useStore(workshop.prediction, (prediction) => prediction.phase === 'compare')
+  const back = useBackAtPointers(z1, z2)
+  return (
+    <div className="caption">
+      <h1>{ratioHeadline(z1, z2)}</h1>
+      <p className="lead">{back ? 'Both marks are back at their pointers.' : ratioSentence(z1, z2)}</p>
+      {!large && (
+        <>
+          <div className="counts-fields">
+            <CountField path="gearing.wormStarts" less="One start fewer" more="One start more" />
+            <CountField path="gearing.wheelTeeth" less="One tooth fewer" more="One tooth more" />
+          </div>
+          {!predicted && (
+            <p className="caption-predict">
+              <a className="button" href="#/predict">
+                Ask before showing
+              </a>
+            </p>
+          )}
+        </>
+      )}
+    </div>
+  )
+}

@@ -1,0 +1,87 @@
+/** The one yellow note of the stage: why it does not turn, or what the picture cannot show. */
+import { useStore } from 'zustand'
+import { apparentRate, drawnTruly } from '../../sim/drive/screen-rule.ts'
+import { changePace } from '../bar/view-actions.ts'
+import { useBench, useMachine, useView, useWorkshop } from '../frame/workshop.ts'
+import { Icon } from '../instrument/Icon.tsx'
+import { reasonNotToTurn } from './turning.ts'
+
+/** Pictures a second of the common screen [Hz] */
+const SCREEN = 60
+
+interface Look {
+  readonly head: string
+  readonly text: string
+  readonly action?: { readonly label: string; readonly act: () => void }
+}
+
+function useTooFast(): Look | null {
+  const workshop = useWorkshop()
+  const speed = useStore(workshop.readout, (now) => (now.motion === 'running' ? now.reading.wormSpeed : 0))
+  const pace = useBench((bench) => bench.pace)
+  const real = speed / (2 * Math.PI)
+  const shown = real / pace
+  if (drawnTruly(shown, 1, SCREEN)) return null
+  const seems = apparentRate(shown, 1, SCREEN)
+  const way = seems * shown < 0 ? ' the other way' : ''
+  const turns = (rate: number) => Math.abs(rate).toFixed(1)
+  return {
+    head: 'Marks drawn as arcs.',
+    text: `The worm makes ${turns(real)} turns a second${pace > 1 ? `, slowed to ${turns(shown)}` : ''}; this screen would show ${turns(seems)}${way}. Slow it down to count.`,
+    action: { label: 'Slower', act: () => changePace(workshop, 1) },
+  }
+}
+
+function useStalled(): Look | null {
+  const workshop = useWorkshop()
+  const stands = useStore(
+    workshop.readout,
+    (now) => now.motion === 'running' && now.reading.wormSpeed === 0 && now.reading.motorTorque !== 0,
+  )
+  const amperes = useStore(workshop.readout, (now) => now.reading.currentMean.toFixed(1))
+  const jammed = useBench((bench) => bench.jammed)
+  const motor = useMachine((machine) => machine.motor !== null)
+  if (!stands || !motor) return null
+  return {
+    head: jammed === 'none' ? 'Stalled.' : 'Jammed.',
+    text: `The motor stands still and draws ${amperes} A; a real one would soon be too hot. Switch off before you clear it.`,
+    action: { label: 'Free it', act: () => workshop.bench.setState({ jammed: 'none', leftLoad: 0, rightLoad: 0 }) },
+  }
+}
+
+function useNotTurning(): Look | null {
+  const workshop = useWorkshop()
+  const { view, bench } = workshop
+  const apart = useView((state) => state.apart > 0)
+  const pluggedIn = useBench((now) => now.pluggedIn)
+  useMachine((machine) => machine)
+  const text = reasonNotToTurn(workshop)
+  if (!text) return null
+  if (apart) return { head: 'Apart.', text, action: { label: 'Together', act: () => view.setState({ apart: 0 }) } }
+  if (!pluggedIn && !workshop.frame.drive.notComputed)
+    return { head: 'No power.', text, action: { label: 'Plug in', act: () => bench.setState({ pluggedIn: true }) } }
+  return { head: 'Turn it by hand.', text }
+}
+
+export function StageNote() {
+  const tooFast = useTooFast()
+  const stalled = useStalled()
+  const notTurning = useNotTurning()
+  const look = stalled ?? notTurning ?? tooFast
+  if (!look) return null
+  return (
+    <div className="note stage-note" role="note">
+      <span>
+        <Icon name="look" />
+      </span>
+      <p>
+        <b>{look.head}</b> {look.text}
+      </p>
+      {look.action && (
+        <button type="button" className="button plain" onClick={look.action.act}>
+          {look.action.label}
+        </button>
+      )}
+    </div>
+  )
+}

@@ -1,0 +1,93 @@
+/** The stage: the 3D picture, or the drawn plan where there is none, with the labels that stand on it. */
+import { Suspense, lazy, useEffect, useMemo, useState } from 'react'
+import { useMachine, useView, useWorkshop } from '../frame/workshop.ts'
+import { beginDrag, dragTo, endDrag, runFrame } from '../frame/frame.ts'
+import { PlanView } from '../instrument/PlanView.tsx'
+import type { StageFrame } from '../scene/stage-frame.ts'
+import { StageLabels } from './StageLabels.tsx'
+import { useFreeArea } from './free-area.ts'
+import { useReducedMotion } from './reduced-motion.ts'
+
+const loadStage = import('../scene/Stage.tsx')
+const Stage = lazy(() => loadStage.then((module) => ({ default: module.Stage })))
+
+/** The part of the frame that the scene reads and drives. */
+function useStageFrame(): StageFrame {
+  const { frame } = useWorkshop()
+  return useMemo(
+    () => ({
+      turns: frame.state.turns,
+      anchors: {},
+      advance: (elapsed: number) => runFrame(frame, elapsed),
+      get wormTurnsPerSecond() {
+        return frame.drawnSpeed
+      },
+      get needsFrame() {
+        return frame.motion !== 'still'
+      },
+    }),
+    [frame],
+  )
+}
+
+function Picture() {
+  const { view, frame, prediction } = useWorkshop()
+  const machine = useMachine((now) => now)
+  const state = useView((now) => now)
+  const stageFrame = useStageFrame()
+  const reducedMotion = useReducedMotion()
+  const freeArea = useFreeArea()
+  const [phase, setPhase] = useState(prediction.getState().phase)
+  useEffect(() => prediction.subscribe((now) => setPhase(now.phase)), [prediction])
+  const asking = state.way === 'predict' && phase !== 'compare'
+  return (
+    <>
+      <Stage
+        machine={machine}
+        theme={state.theme}
+        caseState={state.caseState}
+        motorCut={state.motorCut}
+        apart={state.apart}
+        view={state.view}
+        marks
+        arrows={!asking}
+        quality={state.quality}
+        reducedMotion={reducedMotion}
+        selected={state.selected}
+        freeArea={freeArea}
+        frame={stageFrame}
+        onSelect={(selected) => view.setState({ selected })}
+        onHandDrag={({ phase: drag, wormTurns }) => {
+          if (state.way === 'predict' && phase === 'predict') return
+          if (drag === 'start') beginDrag(frame)
+          else if (drag === 'move') dragTo(frame, wormTurns)
+          else endDrag(frame)
+        }}
+        onQuality={(level, why) => view.setState({ drawn: { level, slow: why === 'slow' } })}
+        onFirstPicture={() => view.setState({ pictureReady: true })}
+        onContextLost={() => view.setState({ plan: 'lost' })}
+        onNoWebGl={() => view.setState({ plan: 'no-webgl' })}
+      />
+      {state.pictureReady && <StageLabels frame={stageFrame} />}
+    </>
+  )
+}
+
+export function StageView() {
+  const plan = useView((view) => view.plan)
+  const ready = useView((view) => view.pictureReady)
+  return (
+    <section className="stage" aria-label="Stage">
+      {plan === 'no' ? (
+        <>
+          {!ready && <PlanView ghost />}
+          <Suspense>
+            <Picture />
+          </Suspense>
+        </>
+      ) : (
+        <PlanView ghost={false} />
+      )}
+    </section>
+  )
+}

@@ -1,0 +1,84 @@
+/** Numbers as they are shown: rounded to what is known, in the unit that the trade reads, never 'NaN'. */
+import type { Machine } from '../../sim/machine/machine.ts'
+
+export type Unit =
+  | 'r/min'
+  | 'rad/s'
+  | 'N m'
+  | 'N'
+  | 'W'
+  | 'VA'
+  | 'V'
+  | 'A'
+  | 'Hz'
+  | '%'
+  | '°'
+  | 'm'
+  | 'mm'
+  | 'V s/rad'
+  | 'N m s/rad'
+  | 'N m s²/rad²'
+  | ''
+
+/** Shown where there is no number. */
+export const NOTHING = '–'
+
+const MINUS = '−'
+const GROUP_SPACE = '\u202f'
+const LEAST_WRITTEN_OUT = 1e-5
+const MOST_WRITTEN_OUT = 1e9
+
+/** Digits that are known: speeds and counts follow exactly from each other, the rest rests on indicative data. */
+const DIGITS: Partial<Record<Unit, number>> = { 'r/min': 4, 'rad/s': 4, V: 4, Hz: 4 }
+const USUAL_DIGITS = 3
+
+/** A size below this is rounding, not a reading. */
+const LEAST = 1e-12
+
+const grouped = (text: string): string => {
+  const [whole = '', part] = text.split('.')
+  if (whole.length < 5) return text
+  const groups = whole.replace(/(?=(\d{3})+$)(?<!^)/g, GROUP_SPACE)
+  return part === undefined ? groups : `${groups}.${part}`
+}
+
+/** The number to so many significant digits, with a true minus; zeros are kept, so that a column keeps its width. */
+export function figure(value: number, digits: number = USUAL_DIGITS): string {
+  if (!Number.isFinite(value)) return NOTHING
+  const size = Math.abs(value)
+  if (size < LEAST) return '0'
+  const rounded = Number(size.toPrecision(digits))
+  if (rounded < LEAST_WRITTEN_OUT || rounded >= MOST_WRITTEN_OUT) return scientific(value, digits)
+  const decimals = digits - 1 - Math.floor(Math.log10(rounded))
+  const text = rounded.toFixed(Math.max(0, decimals))
+  return `${value < 0 ? MINUS : ''}${grouped(text)}`
+}
+
+const RAISED = '⁰¹²³⁴⁵⁶⁷⁸⁹'
+
+/** As in 2.20 × 10⁻⁸. */
+function scientific(value: number, digits: number): string {
+  const [factor = '', exponent = ''] = value.toExponential(digits - 1).split('e')
+  const raised = exponent.replace('+', '').replace('-', '⁻').replace(/\d/g, (digit) => RAISED[Number(digit)] ?? '')
+  return `${factor.replace('-', MINUS)} × 10${raised}`
+}
+
+/** The number of a quantity in its unit, to what is known of it. */
+export const figureOf = (value: number, unit: Unit): string => figure(value, DIGITS[unit] ?? USUAL_DIGITS)
+
+/** Number and unit as one text: '5051 r/min', '0.0389 N m', '7.13°'. */
+export function quantityText(value: number, unit: Unit): string {
+  const number = figureOf(value, unit)
+  if (unit === '' || number === NOTHING) return number
+  return unit === '°' ? `${number}°` : `${number} ${unit}`
+}
+
+/** A number that somebody set, as they set it: not rounded, without the dust of binary fractions. */
+export const givenFigure = (value: number): string =>
+  Number.isFinite(value) ? grouped(String(Number(value.toPrecision(12)))).replace('-', MINUS) : NOTHING
+
+/** Turns of the worm for one turn of a wheel: '20 : 1', '10.33 : 1'. */
+export function ratioText({ gearing }: Machine): string {
+  const ratio = gearing.wheelTeeth / gearing.wormStarts
+  return `${Number.isInteger(ratio) ? String(ratio) : ratio.toFixed(2)} : 1`
+}

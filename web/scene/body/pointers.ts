@@ -1,0 +1,54 @@
+/** Fixed pointers: an ink wedge on a white one, its tip at the mark. */
+import type { BufferGeometry } from 'three'
+import type { Layout } from '../../../sim/pose/layout.ts'
+import { type Piece, box, part, piece, plate, polygon } from '../solid.ts'
+
+/** A wedge in x-y with its tip at the origin, pointing along -y, facing +z. */
+function wedge(size: number): Piece[] {
+  const line = 0.13 * size
+  const ink = polygon([
+    [0, 1.7 * line],
+    [0.44 * size, size],
+    [-0.44 * size, size],
+  ])
+  const white = polygon([
+    [0, 0],
+    [0.62 * size, size + line],
+    [-0.62 * size, size + line],
+  ])
+  return [piece('ink', plate(ink, 0, 0.1 * size, 1)), piece('white', plate(white, -0.1 * size, 0.12 * size, 1))]
+}
+
+/** From upright and facing away to lying down and facing up, a little towards the viewer [rad] */
+const LEAN = 2
+
+/** At the front of each wheel, in the machine's frame. */
+export function wheelPointers(layout: Layout): BufferGeometry {
+  const { pointers, gears } = layout
+  return part(
+    [-1, 1].flatMap((side) =>
+      wedge(pointers.wheelSize).map(({ substance, geometry }) =>
+        piece(substance, geometry.rotateY(Math.PI).rotateX(LEAN), {
+          x: side * gears.centreDistance,
+          y: pointers.wheelY,
+          z: pointers.wheelZ,
+        }),
+      ),
+    ),
+  )
+}
+
+/** Above the front collar, in the machine's frame, with the arm that carries it. */
+export function wormPointer(layout: Layout): BufferGeometry {
+  const { pointers, shaft } = layout
+  const arm = pointers.wormZ - shaft.frontBearing
+  return part([
+    ...wedge(pointers.wormSize).map(({ substance, geometry }) =>
+      piece(substance, geometry, { y: pointers.wormY, z: pointers.wormZ + 0.12 * pointers.wormSize }),
+    ),
+    piece('barSteel', box(0.22 * pointers.wormSize, 0.2 * pointers.wormSize, arm), {
+      y: pointers.wormY + 0.85 * pointers.wormSize,
+      z: pointers.wormZ - arm / 2,
+    }),
+  ])
+}

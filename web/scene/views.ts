@@ -1,0 +1,22 @@
+/** Camera bookmarks: from where each view looks, and what it must hold in the frame. */
+export type ViewName = 'gears' | 'top' | 'worm' | 'motor' | 'brushes' | 'whole'
+
+export interface ViewBookmark {
+  readonly view: ViewName
+  readonly name: string
+  /** To the right, from straight in front [deg] */
+  readonly yaw: number
+  /** Above the level [deg] */
+  readonly elevation: number
+  /** What is kept in the frame. */
+  readonly subject: 'machine' | 'gears' | 'worm' | 'motor' | 'brushes' | 'apart'
+}
+
+export const VIEWS: readonly ViewBookmark[] = [
+  { view: 'gears', name: 'Gears', yaw: 27, elevation: 35, subject: 'machine' },
+  { view: 'top', name: 'Top', yaw: 0, elevation: 89, subject: 'gears' },
+  { view: 'worm', name: 'Worm', yaw: 58, elevation: 34, subject: 'worm' },
+  { view: 'motor', name: 'Motor', yaw: 38, elevation: 32, subject: 'motor' },
+  { view: 'brushes', name: 'Brushes', yaw: 22, elevation: -3, subject: 'brushes' },
+  { view: 'whole', name: 'Whole', yaw: 34, elevation: 30, subject: 'apart' },
+]
