@@ -1,0 +1,50 @@
+/**
+ * Radii that the teeth really reach. At large pressure and lead angles the thread comes to a point before its tip, or
+ * the space between threads before its root; there the tooth is cut short, on worm, hob and wheel alike.
+ */
+import type { GearNumbers } from './gear-numbers.ts'
+import { pairProportions } from './proportions.ts'
+import { threadForm } from './thread-profile.ts'
+
+/** Least width of a land, in modules: enough to be seen and to hold a mesh open (our choice). */
+const LEAST_LAND = 0.06
+const BISECTIONS = 40
+
+export interface ToothLimits {
+  readonly wormTip: number
+  readonly wormRoot: number
+  readonly hobTip: number
+  /** Of the groove round the wheel, about the worm's axis */
+  readonly gorge: number
+}
+
+/** Radius nearest to `wanted`, seen from `sound`, at which `holds` is still true. */
+export function lastRadius(sound: number, wanted: number, holds: (r: number) => boolean): number {
+  if (holds(wanted)) return wanted
+  let good = sound
+  let bad = wanted
+  for (let i = 0; i < BISECTIONS; i++) {
+    const middle = (good + bad) / 2
+    if (holds(middle)) good = middle
+    else bad = middle
+  }
+  return good
+}
+
+export function toothLimits(gearing: GearNumbers): ToothLimits {
+  const { axialModule: m } = gearing
+  const pair = pairProportions(gearing)
+  const { halfThickness } = threadForm(gearing)
+  const half = (LEAST_LAND * m) / 2
+  const r1 = pair.referenceRadiusWorm
+  const thick = (r: number) => halfThickness(r) >= half
+  const open = (r: number) => halfThickness(r) <= pair.axialPitch / 2 - half
+  const hobTip = lastRadius(r1, pair.hobTipRadius, thick)
+  const wormRoot = lastRadius(r1, pair.rootRadiusWorm, open)
+  return {
+    hobTip,
+    wormRoot,
+    wormTip: Math.min(pair.tipRadiusWorm, hobTip),
+    gorge: Math.max(pair.gorgeRadius, wormRoot),
+  }
+}

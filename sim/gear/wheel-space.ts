@@ -1,0 +1,113 @@
+/**
+ * One tooth space of the wheel in one plane y: everything that the worm-shaped cutter reaches there. On the circle of
+ * radius R a cutter point at the angle t before the wheel's axis ends at
+ *
+ *     f(t) = t + (z0(a - R cos t) - R sin t)/r2
+ *
+ * and the edge of the space is the largest f for sigma = +1, the least for sigma = -1. Inside the range f' = 0 is the
+ * flank of wheel-flank.ts, exactly; at the end of the range it is the path of the cutter's corner, the fillet. Taking
+ * the extreme settles by itself which of the two is there, also where the fillet undercuts the flank.
+ */
+import type { GearNumbers } from './gear-numbers.ts'
+import { pairProportions } from './proportions.ts'
+import { type ToothLimits, toothLimits } from './tooth-limits.ts'
+import { type Flank, type Generation, rackHeight, rackSlope, wheelGeneration } from './wheel-flank.ts'
+
+export interface SpaceCutter {
+  readonly generation: Generation
+  readonly limits: ToothLimits
+  readonly outsideRadius: number
+  /** [rad] */
+  readonly toothPitch: number
+  /** Least width of the wheel's tip [mm] */
+  readonly leastLand: number
+}
+
+/** Least tip of a wheel tooth, in modules, before the tooth is cut short (our choice). */
+const LEAST_TIP = 0.05
+const SAMPLES = 20
+const REFINEMENTS = 60
+
+export const spaceCutter = (gearing: GearNumbers): SpaceCutter => ({
+  generation: wheelGeneration(gearing),
+  limits: toothLimits(gearing),
+  outsideRadius: pairProportions(gearing).outsideRadiusWheel,
+  toothPitch: (2 * Math.PI) / gearing.wheelTeeth,
+  leastLand: LEAST_TIP * gearing.axialModule,
+})
+
+/** Innermost reach of the cutter in the plane, from the wheel's axis [mm]. */
+export const rootRadius = ({ generation, limits }: SpaceCutter, y: number): number =>
+  generation.centreDistance - Math.sqrt(limits.hobTip ** 2 - y * y)
+
+/** Tip of the throated blank in the plane [mm]. */
+export const blankRadius = ({ generation, limits, outsideRadius }: SpaceCutter, y: number): number =>
+  Math.abs(y) >= limits.gorge
+    ? outsideRadius
+    : Math.min(outsideRadius, generation.centreDistance - Math.sqrt(limits.gorge ** 2 - y * y))
+
+export interface SpaceEdge {
+  /** [rad] */
+  chi: number
+  /** Angle t at which the cutter touches [rad] */
+  contact: number
+  /** The cutter's corner made it: fillet, not flank */
+  corner: boolean
+}
+
+export const noEdge = (): SpaceEdge => ({ chi: 0, contact: 0, corner: true })
+
+/** Writes the edge of the space on side sigma at radius R of the plane y. */
+export function writeSpaceEdge(out: SpaceEdge, cutter: SpaceCutter, sigma: Flank, y: number, R: number): void {
+  const { generation: g, limits } = cutter
+  const { centreDistance: a, wheelRadius: r2 } = g
+  const toCorner = a - Math.sqrt(limits.hobTip ** 2 - y * y)
+  // Rounding may put R a hair inside the root circle.
+  const end = Math.acos(Math.min(1, toCorner / R))
+  const reach = (t: number) => t + (rackHeight(g, sigma, a - R * Math.cos(t), y) - R * Math.sin(t)) / r2
+  const slope = (t: number) =>
+    sigma * (r2 - R * Math.cos(t) + rackSlope(g, sigma, a - R * Math.cos(t), y) * R * Math.sin(t))
+  const step = (2 * end) / SAMPLES
+  let best = 0
+  let most = -Infinity
+  for (let i = 0; i <= SAMPLES; i++) {
+    const value = sigma * reach(i * step - end)
+    if (value > most) {
+      most = value
+      best = i
+    }
+  }
+  const low = Math.max(-end, (best - 1) * step - end)
+  const high = Math.min(end, (best + 1) * step - end)
+  out.corner = (best === 0 && slope(-end) <= 0) || (best === SAMPLES && slope(end) >= 0) || step === 0
+  out.contact = out.corner ? best * step - end : crossing(slope, low, high)
+  out.chi = reach(out.contact)
+}
+
+/** Where a falling function passes zero between low and high: false position with Illinois halving. */
+function crossing(f: (t: number) => number, low: number, high: number): number {
+  let from = low
+  let to = high
+  let above = f(from)
+  let below = f(to)
+  if (above <= 0) return from
+  if (below >= 0) return to
+  let kept = 0
+  for (let i = 0; i < REFINEMENTS; i++) {
+    const t = (from * below - to * above) / (below - above)
+    const value = f(t)
+    if (value === 0 || t <= from || t >= to) return t
+    if (value > 0) {
+      from = t
+      above = value
+      if (kept === 1) below /= 2
+      kept = 1
+    } else {
+      to = t
+      below = value
+      if (kept === -1) above /= 2
+      kept = -1
+    }
+  }
+  return (from + to) / 2
+}

@@ -1,0 +1,60 @@
+/** Parts of worm and wheel that do not touch each other, in proportion to the teeth (common practice). Lengths in mm. */
+import type { GearNumbers } from '../gear/gear-numbers.ts'
+import { pairProportions } from '../gear/proportions.ts'
+import { toothLimits } from '../gear/tooth-limits.ts'
+import { rootRadius, spaceCutter } from '../gear/wheel-space.ts'
+import { soundHalfFace } from '../gear/wheel-section.ts'
+
+export interface WormBody {
+  readonly threadLength: number
+  readonly shaftRadius: number
+  /** Plain shaft beyond the thread, on each side */
+  readonly stubLength: number
+}
+
+export interface WheelBody {
+  /** The width that has teeth; less than asked for where the teeth end sooner */
+  readonly faceWidth: number
+  readonly rimRadius: number
+  readonly hubRadius: number
+  readonly hubLength: number
+  readonly boreRadius: number
+  readonly webThickness: number
+}
+
+const SHAFT_OF_ROOT = 0.82
+const STUB_MODULES = 3
+const RIM_MODULES = 1.4
+const BORE_OF_ROOT = 0.22
+const HUB_OF_BORE = 1.9
+const HUB_OF_FACE = 1.15
+const WEB_OF_FACE = 0.4
+/** Least room between rim and hub, in modules, for a web to be worth having. */
+const WEB_ROOM = 1
+
+export function wormBody(gearing: GearNumbers): WormBody {
+  return {
+    threadLength: pairProportions(gearing).threadLength,
+    shaftRadius: SHAFT_OF_ROOT * toothLimits(gearing).wormRoot,
+    stubLength: STUB_MODULES * gearing.axialModule,
+  }
+}
+
+export function wheelBody(gearing: GearNumbers): WheelBody {
+  const { axialModule: m } = gearing
+  const cutter = spaceCutter(gearing)
+  const root = rootRadius(cutter, 0)
+  const faceWidth = 2 * soundHalfFace(cutter, gearing.wheelWidth)
+  const rimRadius = Math.max(root - RIM_MODULES * m, root / 2)
+  const boreRadius = BORE_OF_ROOT * root
+  const hubRadius = HUB_OF_BORE * boreRadius
+  const webbed = rimRadius - hubRadius >= WEB_ROOM * m
+  return {
+    faceWidth,
+    rimRadius,
+    hubRadius,
+    hubLength: HUB_OF_FACE * faceWidth,
+    boreRadius,
+    webThickness: webbed ? WEB_OF_FACE * faceWidth : faceWidth,
+  }
+}

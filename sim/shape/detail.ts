@@ -1,0 +1,57 @@
+/** How finely worm and wheels are drawn: fewer pieces a tooth the more teeth there are, so that the whole keeps its size. */
+import type { SectionDetail } from '../gear/wheel-section.ts'
+
+export type Detail = 'distant' | 'display'
+
+export interface WheelDetail extends SectionDetail {
+  /** Slices over the face width */
+  readonly planes: number
+  /** Pieces of the body a tooth pitch */
+  readonly body: number
+}
+
+export interface WormDetail {
+  readonly flank: number
+  readonly columns: number
+}
+
+interface Level {
+  readonly teethUpTo: number
+  readonly wheel: WheelDetail
+  readonly worm: WormDetail
+}
+
+/** Triangles of worm and two wheels stay under 60 000 for display and under 20 000 from far, up to 120 teeth. */
+const LEVELS: Readonly<Record<Detail, readonly Level[]>> = {
+  display: [
+    level(24, [12, 8, 3, 2, 2], [4, 72]),
+    level(45, [10, 6, 3, 1, 1], [4, 64]),
+    level(60, [8, 5, 2, 1, 1], [4, 64]),
+    level(90, [6, 4, 2, 1, 1], [4, 48]),
+    level(Infinity, [6, 3, 1, 1, 1], [3, 48]),
+  ],
+  distant: [
+    level(24, [8, 4, 2, 2, 2], [3, 40]),
+    level(40, [5, 3, 1, 1, 1], [3, 36]),
+    level(60, [4, 2, 1, 1, 1], [3, 32]),
+    level(Infinity, [2, 1, 1, 1, 1], [2, 32]),
+  ],
+}
+
+function level(teethUpTo: number, wheel: readonly number[], worm: readonly number[]): Level {
+  const [planes = 0, flank = 0, fillet = 0, root = 0, body = 0] = wheel
+  const [wormFlank = 0, columns = 0] = worm
+  return {
+    teethUpTo,
+    wheel: { planes, flank, fillet, root, body },
+    worm: { flank: wormFlank, columns },
+  }
+}
+
+const levelFor = (wheelTeeth: number, detail: Detail): Level =>
+  LEVELS[detail].find(({ teethUpTo }) => wheelTeeth <= teethUpTo)!
+
+export const wheelDetail = (wheelTeeth: number, detail: Detail): WheelDetail =>
+  levelFor(wheelTeeth, detail).wheel
+
+export const wormDetail = (wheelTeeth: number, detail: Detail): WormDetail => levelFor(wheelTeeth, detail).worm
