@@ -1,0 +1,42 @@
+/** What the physics of the mesh says about a machine whose numbers are each in range. */
+import { selfLocking, wheelDrivingEfficiency } from '../gear/efficiency.ts'
+import { leadAngle } from '../gear/proportions.ts'
+import { radians } from '../quantity/convert.ts'
+import type { Gearing, Outputs, Rotor } from './machine.ts'
+import type { Problem } from './problem.ts'
+import { toldNumber } from './told.ts'
+
+const rounded = (value: number): string => toldNumber(Number(value.toPrecision(3)))
+
+/** Whether the wheels can turn the worm back: they cannot where mu >= cos an tan g. */
+export function lockingNotes(gearing: Gearing): Problem[] {
+  const { wormStarts, diameterQuotient, pressureAngle, friction } = gearing
+  const g = leadAngle(wormStarts, diameterQuotient)
+  const alphaN = radians(pressureAngle)
+  const locking = selfLocking(g, alphaN, friction)
+  if (locking === 'back-drives') return []
+  const limit = `the limit ${rounded(Math.cos(alphaN) * Math.tan(g))} of this worm`
+  const message =
+    locking === 'locks'
+      ? `makes the pair self-locking: the wheels cannot turn the worm, since ${toldNumber(friction)} is not below ${limit}`
+      : `makes the pair nearly self-locking: the wheels can hardly turn the worm, since ${toldNumber(friction)} is just below ${limit}`
+  return [{ path: 'gearing.friction', severity: 'note', message }]
+}
+
+/**
+ * A rigid self-locking pair with more inertia behind the wheels than the rotor can outweigh has no definite motion:
+ * J + etaB sum Jw/u^2 must be above 0, with the efficiency etaB of the wheel driving. Derived here.
+ */
+export function rotorProblems(gearing: Gearing, rotor: Rotor, outputs: Outputs): Problem[] {
+  const { wormStarts, wheelTeeth, diameterQuotient, pressureAngle, friction } = gearing
+  const etaB = wheelDrivingEfficiency(
+    leadAngle(wormStarts, diameterQuotient),
+    radians(pressureAngle),
+    friction,
+  )
+  const u = wheelTeeth / wormStarts
+  const least = (-etaB * 2 * outputs.wheelInertia) / (u * u)
+  if (rotor.inertia > least) return []
+  const message = `must be above ${rounded(least)} kg cm2 for two wheels of this inertia behind a self-locking pair, got ${toldNumber(rotor.inertia)} kg cm2`
+  return [{ path: 'rotor.inertia', severity: 'error', message }]
+}
