@@ -26,6 +26,7 @@ import {
   roundDependencies,
   subtractScalarDependencies,
 } from 'mathjs/number'
+import type {} from './mathjs-exports.d.ts'
 import { plainSpelling } from './quantity-text.ts'
 
 export type ReadQuantity = { readonly value: number } | { readonly problem: string }
@@ -40,8 +41,8 @@ interface Amount {
 /** What is wrong with the text: thrown by the sum below, and caught only by readQuantity. */
 class Unreadable extends Error {}
 
-/** Units hold plain numbers only, so the classes of the other kinds of numbers are stood in for by empty ones. */
-const absent = (kind: string) => factory(kind, [], () => class {})
+/** Units hold plain numbers only, so nothing stands for the other kinds of numbers. */
+const absent = (kind: string) => factory(kind, [], () => () => undefined)
 
 const math = create({
   ...parseDependencies,
