@@ -1,21 +1,5 @@
+/** Shared steps of the browser tests. `window.counterturn` is declared where the page makes it: web/frame/exact.ts. */
 import type { Page } from '@playwright/test'
-
-/** What the page offers to tests and to the bench, under `window.counterturn`. */
-export interface Counterturn {
-  /** Steps the model without waiting for frames, then brings the readings up to date. */
-  advance(modelSeconds: number): void
-  /** Draws exactly one frame. */
-  draw(): void
-  renderInfo(): { readonly triangles: number; readonly drawCalls: number }
-  /** Settles when the first picture, or the plan view that stands for it, is up. */
-  readonly ready: Promise<void>
-}
-
-declare global {
-  interface Window {
-    counterturn: Counterturn
-  }
-}
 
 /** What went on while a page was open, for tests that want silence. */
 export interface Watch {
