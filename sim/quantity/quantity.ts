@@ -5,29 +5,16 @@
  * mathjs gives the grammar and the table of units; the sum itself is done here, on plain numbers and powers of base
  * units, so that nothing but arithmetic can be asked for: no functions, no names, no assignments.
  */
-import { create, createUnitClass, factory } from 'mathjs'
+import * as mathjs from 'mathjs'
 import type { MathNode } from 'mathjs'
-import {
-  absDependencies,
-  addScalarDependencies,
-  divideScalarDependencies,
-  equalDependencies,
-  fixDependencies,
-  formatDependencies,
-  isConstantNode,
-  isNumericDependencies,
-  isOperatorNode,
-  isParenthesisNode,
-  isSymbolNode,
-  multiplyScalarDependencies,
-  numberDependencies,
-  parseDependencies,
-  powDependencies,
-  roundDependencies,
-  subtractScalarDependencies,
-} from 'mathjs/number'
-import type {} from './mathjs-exports.d.ts'
+import * as numbers from 'mathjs/number'
 import { plainSpelling } from './quantity-text.ts'
+
+/** Exported by mathjs 15.2 and missing from its own types. */
+declare module 'mathjs' {
+  export const createUnitClass: FactoryFunction<UnitCtor>
+  export const subtractScalarDependencies: FactoryFunctionMap
+}
 
 export type ReadQuantity = { readonly value: number } | { readonly problem: string }
 
@@ -42,26 +29,26 @@ interface Amount {
 class Unreadable extends Error {}
 
 /** Units hold plain numbers only, so nothing stands for the other kinds of numbers. */
-const absent = (kind: string) => factory(kind, [], () => () => undefined)
+const absent = (kind: string) => mathjs.factory(kind, [], () => function Absent() {})
 
-const math = create({
-  ...parseDependencies,
-  ...absDependencies,
-  ...addScalarDependencies,
-  ...divideScalarDependencies,
-  ...equalDependencies,
-  ...fixDependencies,
-  ...formatDependencies,
-  ...isNumericDependencies,
-  ...multiplyScalarDependencies,
-  ...numberDependencies,
-  ...powDependencies,
-  ...roundDependencies,
-  ...subtractScalarDependencies,
+const math = mathjs.create({
+  ...numbers.parseDependencies,
+  ...numbers.absDependencies,
+  ...numbers.addScalarDependencies,
+  ...numbers.divideScalarDependencies,
+  ...numbers.equalDependencies,
+  ...numbers.fixDependencies,
+  ...numbers.formatDependencies,
+  ...numbers.isNumericDependencies,
+  ...numbers.multiplyScalarDependencies,
+  ...numbers.numberDependencies,
+  ...numbers.powDependencies,
+  ...numbers.roundDependencies,
+  ...numbers.subtractScalarDependencies,
   complex: absent('Complex'),
   bigNumber: absent('BigNumber'),
   fraction: absent('Fraction'),
-  createUnitClass,
+  createUnitClass: mathjs.createUnitClass,
 })
 
 /** Written by the trade and not known to mathjs 15. */
@@ -126,12 +113,12 @@ function operate(op: string, a: Amount, b: Amount | undefined): Amount {
 }
 
 function amountOf(node: MathNode): Amount {
-  if (isParenthesisNode(node)) return amountOf(node.content)
-  if (isSymbolNode(node)) return unitAmount(node.name)
-  if (isConstantNode(node) && typeof node.value === 'number') {
+  if (numbers.isParenthesisNode(node)) return amountOf(node.content)
+  if (numbers.isSymbolNode(node)) return unitAmount(node.name)
+  if (numbers.isConstantNode(node) && typeof node.value === 'number') {
     return { value: node.value, powers: NO_POWERS, named: false }
   }
-  if (isOperatorNode(node)) {
+  if (numbers.isOperatorNode(node)) {
     const [first, second] = node.args.map(amountOf)
     if (first !== undefined) return operate(node.op, first, second)
   }
