@@ -1,0 +1,234 @@
+import { primaryCurrent } from '../electric/transformer.ts'
+import type { Drive } from './drive.ts'
+import { holdAtRest } from './hold.ts'
+import type { DriveInput } from './input.ts'
+import { demandedTorque, enterCommandedFrame, loadMeshes, solveTorque } from './motion.ts'
+
+/**
+ * Everything that can be read off a drive in one instant, as period means. Speeds are signed about the axes of the
+ * frame (worm z, wheels y); torques, currents and powers are positive where the supply, or the hand, drives the worm
+ * the way it is told to.
+ */
+export interface Reading {
+  /** [rad/s] */
+  wormSpeed: number
+  leftSpeed: number
+  rightSpeed: number
+  /** Electromagnetic torque of the motor, or torque of the hand [N m] */
+  motorTorque: number
+  /** Torque that each output takes; negative where it drives [N m] */
+  leftTorque: number
+  rightTorque: number
+  /** Torque of each wheel in its mesh: output, bearings and inertia [N m] */
+  meshTorqueLeft: number
+  meshTorqueRight: number
+  /** Motor current [A] */
+  currentMean: number
+  currentRms: number
+  /** Mean at the brushes [V] */
+  motorVoltage: number
+  /** Taken from secondary, battery or hand [W] */
+  inputPower: number
+  /** At the wall plug, or battery, also while unplugged [V] */
+  wallVoltage: number
+  /** 0 for direct current [Hz] */
+  wallFrequency: number
+  /** r.m.s. from the mains, mean from a battery [A] */
+  wallCurrent: number
+  /** [W] */
+  wallPower: number
+  /** [V A] */
+  apparentPower: number
+  powerFactor: number
+  /** The ledger [W]: what the input turns into, in the order of the power's way */
+  coreLoss: number
+  sourceResistanceLoss: number
+  diodeLoss: number
+  switchLoss: number
+  copperLoss: number
+  brushLoss: number
+  frictionLoss: number
+  fanLoss: number
+  meshLossLeft: number
+  meshLossRight: number
+  bearingLossLeft: number
+  bearingLossRight: number
+  outputLeft: number
+  outputRight: number
+  /** Rate at which moving parts gain energy [W] */
+  storedRate: number
+  /** Input less all of the above [W]: rounding, where speed and acceleration belong together */
+  residual: number
+  /** Both outputs over what comes from wall, battery or hand; 0 where the loads drive or nothing comes in */
+  efficiency: number
+  /** Ratio times motor torque, as if nothing were lost [N m] */
+  idealTotal: number
+  /** Its parts in proportion to what the outputs take [N m] */
+  idealLeft: number
+  idealRight: number
+}
+
+export const newReading = (): Reading => ({
+  wormSpeed: 0,
+  leftSpeed: 0,
+  rightSpeed: 0,
+  motorTorque: 0,
+  leftTorque: 0,
+  rightTorque: 0,
+  meshTorqueLeft: 0,
+  meshTorqueRight: 0,
+  currentMean: 0,
+  currentRms: 0,
+  motorVoltage: 0,
+  inputPower: 0,
+  wallVoltage: 0,
+  wallFrequency: 0,
+  wallCurrent: 0,
+  wallPower: 0,
+  apparentPower: 0,
+  powerFactor: 0,
+  coreLoss: 0,
+  sourceResistanceLoss: 0,
+  diodeLoss: 0,
+  switchLoss: 0,
+  copperLoss: 0,
+  brushLoss: 0,
+  frictionLoss: 0,
+  fanLoss: 0,
+  meshLossLeft: 0,
+  meshLossRight: 0,
+  bearingLossLeft: 0,
+  bearingLossRight: 0,
+  outputLeft: 0,
+  outputRight: 0,
+  storedRate: 0,
+  residual: 0,
+  efficiency: 0,
+  idealTotal: 0,
+  idealLeft: 0,
+  idealRight: 0,
+})
+
+/** Part of a whole; 0 where there is no whole. */
+const share = (part: number, whole: number): number => (whole === 0 ? 0 : part / whole)
+
+/**
+ * Reads a drive at a worm speed [rad/s] and acceleration [rad/s2], both about +z. Both 0 is standstill, held by
+ * friction or by a jam. Writes into `out` and allocates nothing.
+ */
+export function readAt(
+  out: Reading,
+  drive: Drive,
+  input: DriveInput,
+  speed: number,
+  acceleration: number,
+): Reading {
+  enterCommandedFrame(drive.work, input.sense, speed, acceleration)
+  out.wormSpeed = speed
+  solveTorque(drive, input)
+  readMechanics(out, drive, input)
+  readElectrics(out, drive, input)
+  readWall(out, drive, input)
+  balance(out)
+  return out
+}
+
+function readMechanics(out: Reading, drive: Drive, input: DriveInput): void {
+  const { work, ratio } = drive
+  const { speed, left, right } = work
+  if (work.motion === 0) holdAtRest(drive, input)
+  else loadMeshes(drive, input)
+  if (drive.crankSpeeds.length > 0 && input.connected && work.motion !== 0)
+    work.torque = demandedTorque(drive)
+  const wheelSpeed = speed / ratio
+  // Adding 0 turns a negative zero into a plain one.
+  out.rightSpeed = (-drive.handSign * out.wormSpeed) / ratio + 0
+  out.leftSpeed = 0 - out.rightSpeed
+  out.motorTorque = work.torque
+  out.leftTorque = left.load
+  out.rightTorque = right.load
+  out.meshTorqueLeft = left.mesh
+  out.meshTorqueRight = right.mesh
+  out.frictionLoss = (work.motion * drive.frictionTorque + drive.viscousTorque * speed) * speed
+  out.fanLoss = drive.fanTorque * Math.abs(speed) * speed * speed
+  out.meshLossLeft = left.wormTorque * speed - left.mesh * wheelSpeed
+  out.meshLossRight = right.wormTorque * speed - right.mesh * wheelSpeed
+  out.bearingLossLeft = drive.bearingTorque * Math.abs(wheelSpeed)
+  out.bearingLossRight = out.bearingLossLeft
+  out.outputLeft = left.load * wheelSpeed
+  out.outputRight = right.load * wheelSpeed
+  out.storedRate =
+    drive.rotorInertia * speed * work.acceleration +
+    (2 * drive.wheelInertia * wheelSpeed * work.acceleration) / ratio
+  out.idealTotal = ratio * work.torque
+  out.idealLeft = out.idealTotal * share(left.load, left.load + right.load)
+  out.idealRight = out.idealTotal * share(right.load, left.load + right.load)
+}
+
+function readElectrics(out: Reading, drive: Drive, input: DriveInput): void {
+  const { cycle, speed, torque } = drive.work
+  const bridge = drive.bridges[input.setting]
+  const chopper = drive.choppers[input.setting]
+  const motorResistance = bridge?.motorResistance ?? chopper?.motorResistance ?? 0
+  const sourceResistance = bridge?.sourceResistance ?? chopper?.sourceResistance ?? 0
+  out.currentMean = cycle.mean
+  out.currentRms = Math.sqrt(cycle.square)
+  out.motorVoltage =
+    drive.emfConstant * speed + drive.brushDrop * cycle.conducting + motorResistance * cycle.mean
+  out.sourceResistanceLoss = sourceResistance * cycle.sourceSquare
+  out.copperLoss = motorResistance * cycle.square
+  out.brushLoss = drive.brushDrop * cycle.mean
+  out.diodeLoss = bridge ? bridge.diodeDrops * cycle.mean : 0
+  out.switchLoss = 0
+  out.inputPower = cycle.sourcePower
+  if (chopper) {
+    out.diodeLoss = chopper.freewheelDrop * cycle.freewheelMean
+    out.switchLoss = chopper.duty < 1 ? chopper.switchDrop * cycle.sourceMean : 0
+  }
+  if (drive.crankSpeeds.length > 0 && input.connected) out.inputPower = torque * speed
+}
+
+function readWall(out: Reading, drive: Drive, input: DriveInput): void {
+  const { cycle } = drive.work
+  const bridge = drive.bridges[input.setting]
+  const plugged = input.connected ? 1 : 0
+  out.wallVoltage = drive.supplyVoltage
+  out.wallFrequency = drive.supplyFrequency
+  out.coreLoss = plugged * drive.supplyVoltage * drive.coreCurrent
+  if (bridge) {
+    const secondary = bridge.emfPeak / Math.SQRT2
+    out.wallCurrent =
+      plugged *
+      primaryCurrent(
+        Math.sqrt(cycle.sourceSquare),
+        cycle.sourcePower / secondary,
+        cycle.sourceQuadrature / secondary,
+        drive.turnsRatios[input.setting] ?? 1,
+        drive.coreCurrent,
+        drive.magnetisingCurrent,
+      )
+  } else out.wallCurrent = cycle.sourceMean
+  out.wallPower = drive.supplyVoltage > 0 ? out.inputPower + out.coreLoss : 0
+  out.apparentPower = out.wallVoltage * out.wallCurrent
+  out.powerFactor = share(out.wallPower, out.apparentPower)
+}
+
+function balance(out: Reading): void {
+  const input = out.inputPower + out.coreLoss
+  const outputs = out.outputLeft + out.outputRight
+  const losses =
+    out.coreLoss +
+    out.sourceResistanceLoss +
+    out.diodeLoss +
+    out.switchLoss +
+    out.copperLoss +
+    out.brushLoss +
+    out.frictionLoss +
+    out.fanLoss +
+    out.meshLossLeft +
+    out.meshLossRight +
+    out.bearingLossLeft +
+    out.bearingLossRight
+  out.residual = input - losses - outputs - out.storedRate
+  out.efficiency = outputs > 0 && input > 0 ? outputs / input : 0
+}

@@ -1,0 +1,55 @@
+import type { BridgeWork } from '../electric/bridge.ts'
+import { newBridgeWork } from '../electric/bridge.ts'
+import type { CurrentCycle } from '../electric/cycle.ts'
+import { newCycle } from '../electric/cycle.ts'
+
+/**
+ * Numbers in passing, owned by one compiled drive so that the frame needs no new memory. All in the commanded frame:
+ * positive is the way the supply, or the hand, drives the worm.
+ */
+export interface Work {
+  /** Worm speed [rad/s] */
+  speed: number
+  /** Worm acceleration [rad/s2] */
+  acceleration: number
+  /** Sense of motion: 1, -1, or 0 at rest */
+  motion: number
+  /** Stretch of time at hand [s], the speed at its start [rad/s], the angle turned in it [rad] */
+  span: number
+  from: number
+  turned: number
+  /** Torque of motor or hand on the worm shaft [N m] */
+  torque: number
+  readonly left: WheelWork
+  readonly right: WheelWork
+  readonly cycle: CurrentCycle
+  readonly bridge: BridgeWork
+}
+
+/** One wheel; torques at the wheel, positive against forward motion. */
+export interface WheelWork {
+  /** Torque of what the wheel is given to do [N m] */
+  load: number
+  /** Load with bearing friction, without inertia [N m] */
+  drag: number
+  /** Torque through the mesh: drag and inertia [N m] */
+  mesh: number
+  /** What that asks of the worm [N m] */
+  wormTorque: number
+}
+
+const newWheelWork = (): WheelWork => ({ load: 0, drag: 0, mesh: 0, wormTorque: 0 })
+
+export const newWork = (): Work => ({
+  speed: 0,
+  acceleration: 0,
+  motion: 0,
+  span: 0,
+  from: 0,
+  turned: 0,
+  torque: 0,
+  left: newWheelWork(),
+  right: newWheelWork(),
+  cycle: newCycle(),
+  bridge: newBridgeWork(),
+})

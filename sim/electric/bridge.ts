@@ -1,0 +1,257 @@
+import type { Arc } from './arc.ts'
+import { arcValue, integrateArc, meetArc, newArc } from './arc.ts'
+import type { CurrentCycle } from './cycle.ts'
+import { circulateSteadily, clearCycle } from './cycle.ts'
+
+/** A sinusoidal source behind R and L, a two-drop bridge and a motor that opposes with a constant voltage; all SI. */
+export interface BridgeCircuit {
+  /** [V] */
+  readonly emfPeak: number
+  /** [rad/s], > 0 */
+  readonly angularFrequency: number
+  /** [ohm] */
+  readonly sourceResistance: number
+  /** [H] */
+  readonly sourceInductance: number
+  /** [ohm], > 0 */
+  readonly motorResistance: number
+  /** [H], > 0 */
+  readonly motorInductance: number
+  /** Both conducting diodes together [V] */
+  readonly diodeDrops: number
+}
+
+/** What one solution needs in passing: the arcs at hand and where the last overlap began. */
+export interface BridgeWork {
+  /** Motor current; while the bridge conducts it is the source current too. */
+  readonly motor: Arc
+  /** Source current during overlap; while the bridge conducts, the voltage that ends it. */
+  readonly other: Arc
+  /** Always zero, to look for the angle where an arc is. */
+  readonly nothing: Arc
+  /** All constant voltages against the current [V] */
+  opposing: number
+  /** Angle from which the motor current starts next [rad] */
+  start: number
+  /** Motor current there [A] */
+  current: number
+}
+
+export const newBridgeWork = (): BridgeWork => ({
+  motor: newArc(),
+  other: newArc(),
+  nothing: newArc(),
+  opposing: 0,
+  start: 0,
+  current: 0,
+})
+
+const MOST_PASSES = 40
+/** Steps in which an event after the mains zero is looked for [rad] */
+const SEARCH_STEP = Math.PI / 32
+
+/**
+ * Means of the half cycle that repeats itself at the opposing voltage in `cycle`.
+ *
+ * While the bridge conducts, both inductances carry one current. Where the voltage ahead of the diodes would turn
+ * negative, all four diodes conduct (overlap): the motor current runs down by itself while the source current turns
+ * over, and the bridge conducts again when the two are equal. Between events all currents are closed expressions;
+ * the events are roots. With gaps one pass is the answer; without, the current at the start of the overlap is sought
+ * that comes back after half a cycle (secant; the map is nearly affine). Derived here; overlap as in N. Mohan,
+ * T. Undeland & W. Robbins, Power Electronics, chapter 5 (from memory). Exact while leakage stays below the motor's
+ * inductance, as it does in any real transformer.
+ */
+export function solveBridge(cycle: CurrentCycle, circuit: BridgeCircuit, work: BridgeWork): void {
+  clearCycle(cycle)
+  const opposing = cycle.opposing + circuit.diodeDrops
+  work.opposing = opposing
+  if (opposing >= circuit.emfPeak) return
+  work.start = opposing > 0 ? Math.asin(opposing / circuit.emfPeak) : 0
+  work.current = opposing > 0 ? 0 : -opposing / circuit.motorResistance
+  const flowsOn = conduct(cycle, circuit, work)
+  if (flowsOn) repeatHalfCycle(cycle, circuit, work)
+  finish(cycle, circuit)
+}
+
+/** Without a source the legs of the bridge still let a motor that is turned the wrong way drive a current. */
+export function solveIdleBridge(cycle: CurrentCycle, circuit: BridgeCircuit): void {
+  circulateSteadily(cycle, circuit.diodeDrops, circuit.motorResistance)
+}
+
+function finish(cycle: CurrentCycle, circuit: BridgeCircuit): void {
+  cycle.mean /= Math.PI
+  cycle.square /= Math.PI
+  cycle.conducting /= Math.PI
+  cycle.sourceSquare /= Math.PI
+  cycle.sourcePower *= circuit.emfPeak / Math.PI
+  cycle.sourceQuadrature *= circuit.emfPeak / Math.PI
+}
+
+function repeatHalfCycle(cycle: CurrentCycle, circuit: BridgeCircuit, work: BridgeWork): void {
+  let before = work.current
+  let last = Number.NaN
+  let lastMiss = Number.NaN
+  for (let pass = 0; pass < MOST_PASSES; pass++) {
+    clearCycle(cycle)
+    work.current = before
+    const overlaps = overlap(cycle, circuit, work)
+    if (!overlaps) return
+    if (!conduct(cycle, circuit, work)) return
+    const miss = work.current - before
+    if (Math.abs(miss) <= 4 * Number.EPSILON * before) return
+    const slope = (miss - lastMiss) / (before - last)
+    const next = slope < 0 ? before - miss / slope : before + miss
+    last = before
+    lastMiss = miss
+    before = next > 0 ? next : work.current
+  }
+}
+
+/** The voltage ahead of the diodes, times (La + Ls), is La e + Ls opposing - i (Rs La - Ls Ra): zero at this emf. */
+const emfAtOverlap = (circuit: BridgeCircuit, opposing: number, current: number): number =>
+  (current * crossTerm(circuit) - circuit.sourceInductance * opposing) / circuit.motorInductance
+
+const crossTerm = (circuit: BridgeCircuit): number =>
+  circuit.sourceResistance * circuit.motorInductance - circuit.sourceInductance * circuit.motorResistance
+
+/**
+ * From the start of the overlap, which the current there fixes, to the angle where the source carries the motor's
+ * current the new way. False when that never comes: then all diodes conduct for ever.
+ */
+function overlap(cycle: CurrentCycle, circuit: BridgeCircuit, work: BridgeWork): boolean {
+  const { emfPeak, angularFrequency, sourceResistance, sourceInductance, motorResistance, motorInductance } =
+    circuit
+  const { motor, other, opposing } = work
+  if (sourceResistance === 0 && sourceInductance === 0) {
+    work.start = 0
+    return true
+  }
+  const level = emfAtOverlap(circuit, opposing, work.current) / emfPeak
+  // Clamped because a current beyond what the source can reach starts its overlap at the crest.
+  const from = -Math.asin(Math.min(1, Math.max(-1, level)))
+  motor.sine = 0
+  motor.cosine = 0
+  motor.constant = -opposing / motorResistance
+  motor.rate = motorResistance / (angularFrequency * motorInductance)
+  motor.from = from
+  motor.decaying = work.current - motor.constant
+  alternate(other, emfPeak, sourceResistance, angularFrequency * sourceInductance)
+  other.constant = 0
+  other.from = from
+  other.decaying = 0
+  if (sourceInductance > 0) other.decaying = -work.current - arcValue(other, from)
+  motor.to = from
+  other.to = from
+  while (other.to < Math.PI && arcValue(motor, other.to) > arcValue(other, other.to)) {
+    motor.to = other.to
+    other.to += SEARCH_STEP
+  }
+  if (other.to >= Math.PI) {
+    allConduct(cycle, work)
+    return false
+  }
+  if (other.to > from) meetArc(motor, other)
+  other.to = motor.to
+  add(cycle, motor, other)
+  work.start = motor.to
+  work.current = arcValue(motor, motor.to)
+  return true
+}
+
+/** Motor current steady, source current a whole sine behind the short circuit. */
+function allConduct(cycle: CurrentCycle, work: BridgeWork): void {
+  const { motor, other } = work
+  clearCycle(cycle)
+  motor.decaying = 0
+  other.decaying = 0
+  motor.from = 0
+  motor.to = Math.PI
+  other.from = 0
+  other.to = Math.PI
+  add(cycle, motor, other)
+}
+
+/**
+ * From work.start, with work.current, until the current dies (false) or the next overlap begins (true, its current
+ * left in work.current).
+ */
+function conduct(cycle: CurrentCycle, circuit: BridgeCircuit, work: BridgeWork): boolean {
+  const { motor, nothing, opposing } = work
+  const restart = opposing > 0 ? Math.asin(opposing / circuit.emfPeak) : 0
+  beginConduction(circuit, work)
+  if (opposing > 0 && motor.from < restart && arcValue(motor, restart) < 0) {
+    nothing.to = restart
+    meetArc(motor, nothing)
+    add(cycle, motor, motor)
+    work.start = restart
+    work.current = 0
+    beginConduction(circuit, work)
+  }
+  motor.to = Math.max(motor.from, Math.PI / 2)
+  nothing.to = Math.PI
+  let flowsOn = arcValue(motor, Math.PI) > 0
+  if (flowsOn) flowsOn = findOverlap(circuit, work)
+  else meetArc(motor, nothing)
+  add(cycle, motor, motor)
+  work.current = flowsOn ? Math.max(0, arcValue(motor, motor.to)) : 0
+  return flowsOn
+}
+
+function beginConduction(circuit: BridgeCircuit, work: BridgeWork): void {
+  const { motor, opposing, start, current } = work
+  const resistance = circuit.sourceResistance + circuit.motorResistance
+  const reactance = circuit.angularFrequency * (circuit.sourceInductance + circuit.motorInductance)
+  alternate(motor, circuit.emfPeak, resistance, reactance)
+  motor.constant = -opposing / resistance
+  motor.from = start
+  motor.to = start
+  motor.decaying = 0
+  motor.decaying = current - arcValue(motor, start)
+}
+
+/**
+ * Ends the conducting arc where the voltage ahead of the diodes passes zero, near the mains zero; false where the
+ * current dies before.
+ */
+function findOverlap(circuit: BridgeCircuit, work: BridgeWork): boolean {
+  const { motor, other, nothing } = work
+  const cross = crossTerm(circuit)
+  other.sine = circuit.motorInductance * circuit.emfPeak - cross * motor.sine
+  other.cosine = -cross * motor.cosine
+  other.constant = circuit.sourceInductance * work.opposing - cross * motor.constant
+  other.decaying = -cross * motor.decaying
+  other.rate = motor.rate
+  other.from = motor.from
+  other.to = motor.to
+  nothing.to = Math.PI
+  while (arcValue(other, nothing.to) > 0 && nothing.to < 2 * Math.PI) {
+    other.to = nothing.to
+    nothing.to += SEARCH_STEP
+    if (arcValue(motor, nothing.to) > 0) continue
+    motor.to = other.to
+    meetArc(motor, nothing)
+    return false
+  }
+  meetArc(other, nothing)
+  motor.to = other.to
+  return true
+}
+
+function add(cycle: CurrentCycle, motor: Arc, source: Arc): void {
+  integrateArc(motor)
+  cycle.mean += motor.sum
+  cycle.square += motor.squareSum
+  cycle.conducting += motor.to - motor.from
+  if (source !== motor) integrateArc(source)
+  cycle.sourceSquare += source.squareSum
+  cycle.sourcePower += source.sineSum
+  cycle.sourceQuadrature += source.cosineSum
+}
+
+/** The steady sine that the emf drives through R and X. */
+function alternate(arc: Arc, emfPeak: number, resistance: number, reactance: number): void {
+  const squared = resistance * resistance + reactance * reactance
+  arc.sine = squared > 0 ? (emfPeak * resistance) / squared : 0
+  arc.cosine = squared > 0 ? (-emfPeak * reactance) / squared : 0
+  arc.rate = reactance > 0 ? resistance / reactance : 1
+}
