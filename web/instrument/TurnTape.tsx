@@ -1,0 +1,47 @@
+/** The turn tape: one canvas laid out by worm angle, and the prediction's flag on it. */
+import { type PointerEvent, useEffect, useRef } from 'react'
+import { useWorkshop } from '../frame/workshop.ts'
+import { TapeFlag } from './TapeFlag.tsx'
+import { type TapeContent, type TapeSurface, attachTape } from './tape-surface.ts'
+
+interface TurnTapeProps extends TapeContent {
+  readonly flagText: string
+  readonly onFlag: ((turns: number) => void) | null
+}
+
+export function TurnTape({ starts, teeth, cover, flag, taps, flagText, onFlag }: TurnTapeProps) {
+  const { frame } = useWorkshop()
+  const canvas = useRef<HTMLCanvasElement>(null)
+  const flagElement = useRef<HTMLDivElement>(null)
+  const surface = useRef<TapeSurface | null>(null)
+  useEffect(() => {
+    if (!canvas.current) return undefined
+    const content = { starts, teeth, cover, flag, taps }
+    const attached = attachTape(canvas.current, frame, content, flagElement.current)
+    surface.current = attached
+    return attached.detach
+  }, [frame, starts, teeth, cover, flag, taps])
+
+  const place = (event: PointerEvent<HTMLElement>) => {
+    const tape = surface.current?.tape()
+    if (!onFlag || !tape) return
+    const x = event.clientX - event.currentTarget.getBoundingClientRect().left
+    onFlag(Math.round(Math.min(tape.shown, Math.max(0, (x - tape.edge) / tape.px))))
+  }
+  const grasp = (event: PointerEvent<HTMLElement>) => {
+    if (!onFlag) return
+    event.currentTarget.setPointerCapture(event.pointerId)
+    place(event)
+    flagElement.current?.focus({ preventScroll: true })
+    event.preventDefault()
+  }
+  const drag = (event: PointerEvent<HTMLElement>) => {
+    if (event.currentTarget.hasPointerCapture(event.pointerId)) place(event)
+  }
+  return (
+    <div className="turn-tape" data-flag={onFlag !== null} onPointerDown={grasp} onPointerMove={drag}>
+      <canvas ref={canvas} aria-hidden="true" />
+      {(onFlag || flag !== null) && <TapeFlag element={flagElement} turns={flag} text={flagText} onMove={onFlag} />}
+    </div>
+  )
+}

@@ -1,0 +1,22 @@
+/** The learner's own count, held against the passes of the worm's mark. */
+
+export interface MatchedTaps {
+  /** Passes that no tap belongs to, by their number */
+  readonly missed: readonly number[]
+  /** Taps that belong to no pass of their own */
+  readonly extra: number
+}
+
+/** Each tap belongs to the pass it is nearest to, within half a turn; passes are the whole worm turns 1 to `passes`. */
+export function matchTaps(taps: readonly number[], passes: number): MatchedTaps {
+  const nearest = new Set<number>()
+  let extra = 0
+  for (const tap of taps) {
+    const pass = Math.round(tap)
+    if (pass < 1 || pass > passes || nearest.has(pass)) extra += 1
+    else nearest.add(pass)
+  }
+  const missed: number[] = []
+  for (let pass = 1; pass <= passes; pass++) if (!nearest.has(pass)) missed.push(pass)
+  return { missed, extra }
+}
