@@ -20,7 +20,10 @@ afterAll(() => {
 function plant(files: Readonly<Record<string, string>>): string {
   const garden = mkdtempSync(join(tmpdir(), 'counterturn-lint-'))
   gardens.push(garden)
-  for (const name of ['.oxlintrc.json', 'tsconfig.json']) copyFileSync(join(root, name), join(garden, name))
+  mkdirSync(join(garden, 'tests/lint'), { recursive: true })
+  for (const name of ['.oxlintrc.json', 'tsconfig.json', 'tests/lint/frame-rules.mjs']) {
+    copyFileSync(join(root, name), join(garden, name))
+  }
   symlinkSync(join(root, 'node_modules'), join(garden, 'node_modules'))
   for (const [path, text] of Object.entries(files)) {
     mkdirSync(dirname(join(garden, path)), { recursive: true })
@@ -125,6 +128,8 @@ const plants: Record<string, string> = {
     "import type { First } from './first.ts'\n\nexport interface Second {\n  readonly first: First\n}\n",
   'web/store/promise.ts':
     'const later = async (): Promise<number> => 1\n\nexport function now(): void {\n  later()\n}\n',
+  'web/scene/fresh.ts':
+    "import { useFrame } from '@react-three/fiber'\n\nexport const useFresh = (): void => useFrame((state) => state.camera.lookAt(state.camera.position.clone()))\n",
   'web/store/anything.ts': 'export const other = (given: any): unknown => given\n',
 }
 const plantedImport = (index: number, file: string): string => file.replace('planted', `planted-${index}`)
@@ -160,6 +165,7 @@ test.each([
   ['sim/gear/first.ts', 'import(no-cycle)'],
   ['sim/gear/second.ts', 'import(no-cycle)'],
   ['web/store/promise.ts', 'typescript(no-floating-promises)'],
+  ['web/scene/fresh.ts', 'counterturn(no-garbage-in-frame)'],
   ['web/store/anything.ts', 'typescript(no-explicit-any)'],
 ])('%s breaks %s', (file, rule) => expect(rulesBrokenBy(file)).toEqual([rule]))
 
