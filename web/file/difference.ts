@@ -3,11 +3,11 @@
 export type Json = null | boolean | number | string | readonly Json[] | { readonly [key: string]: Json }
 export type Differences = Readonly<Record<string, Json>>
 
-export const isBranch = (value: unknown): value is Record<string, Json> => typeof value === 'object' && value !== null
+export const isBranch = (value: unknown): value is Record<string, Json> =>
+  typeof value === 'object' && value !== null
 
 /** Listed by the value itself: neither inherited, as '__proto__', nor hidden, as the length of a list. */
-export const holds = (value: object, key: string): boolean =>
-  Object.prototype.propertyIsEnumerable.call(value, key)
+const holds = (value: object, key: string): boolean => Object.prototype.propertyIsEnumerable.call(value, key)
 
 /** Two lists of one length, or two objects with the same keys. */
 function sameShape(a: Record<string, Json>, b: Record<string, Json>): boolean {
@@ -33,6 +33,9 @@ export function differencesBetween(base: unknown, value: unknown): Differences {
   return found
 }
 
+export const isSame = (a: unknown, b: unknown): boolean =>
+  Object.keys(differencesBetween([a], [b])).length === 0
+
 /** A copy of `base` with the differences set. Paths that `base` does not have are set aside, never followed. */
 export function withDifferences(base: unknown, differences: Differences): { value: Json; aside: string[] } {
   const value = structuredClone(base) as Json
@@ -46,14 +49,6 @@ export function withDifferences(base: unknown, differences: Differences): { valu
     else aside.push(path)
   }
   return { value, aside }
-}
-
-/** How many levels of lists and objects lie in each other; found level by level, so that no depth is too deep. */
-export function nesting(value: unknown): number {
-  let level = [value]
-  let depth = 0
-  while ((level = level.filter(isBranch).flatMap((branch) => Object.values(branch))).length > 0) depth++
-  return depth
 }
 
 /** JSON as short as it can be, with the sign of zero, which the language's own writer drops. */

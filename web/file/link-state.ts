@@ -1,9 +1,8 @@
 /** What a link holds: everything that makes the picture and the numbers of one moment. */
 import { TICKS_PER_TURN, type WormTurns } from '../../sim/drive/turns.ts'
 import type { Machine } from '../../sim/machine/machine.ts'
-import { VIEWS, type ViewName } from '../scene/views.ts'
 import { type Bench, PACES } from '../store/bench.ts'
-import { type CaseState, WAYS, type Way } from '../store/view.ts'
+import { type CaseState, type View, WAYS, type Way } from '../store/view.ts'
 import type { Rules } from './part.ts'
 
 /** Where the eye is and what it looks at [mm], and how much it takes in, from the bottom to the top [deg]. */
@@ -12,6 +11,8 @@ export interface Camera {
   readonly target: readonly [number, number, number]
   readonly field: number
 }
+
+type ViewName = View['view']['name']
 
 export interface Picture {
   readonly caseState: CaseState
@@ -60,7 +61,11 @@ const unsaid: Pick<LinkState, 'way' | 'bench' | 'picture' | 'moment'> = {
 }
 
 /** The machine as it is first seen, with nothing that tells how far it was turned. */
-export const plainState = (machine: Machine, way: Way = unsaid.way): LinkState => ({ machine, ...unsaid, way })
+export const plainState = (machine: Machine, way: Way = unsaid.way): LinkState => ({
+  machine,
+  ...unsaid,
+  way,
+})
 
 const within = (least: number, most: number) => (value: unknown) =>
   typeof value === 'number' && value >= least && value <= most
@@ -97,11 +102,20 @@ function isCamera(value: unknown): boolean {
   return isPoint(position) && isPoint(target) && within(1, 170)(field)
 }
 
+const viewNames: Readonly<Record<ViewName, true>> = {
+  gears: true,
+  top: true,
+  worm: true,
+  motor: true,
+  brushes: true,
+  whole: true,
+}
+
 export const pictureRules: Rules<Picture> = {
   caseState: oneOf(['closed', 'clear', 'off']),
   motorCut: yesOrNo,
   apart: { accepts: within(0, 1), requirement: 'a number from 0 to 1' },
-  view: oneOf(VIEWS.map((each) => each.view)),
+  view: oneOf(Object.keys(viewNames)),
   camera: { accepts: isCamera, requirement: 'null or position, target and field of a camera' },
   withoutLosses: yesOrNo,
   large: yesOrNo,

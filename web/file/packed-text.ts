@@ -3,6 +3,7 @@
  * Deflate carries no checksum of its own, so without one a changed character could be read as another number.
  */
 import { deflateSync, inflateSync } from 'fflate'
+import { LINK_WORDS } from './link-words.ts'
 
 /** Bytes that a text may have once it is unpacked: a short one can be made to swell a thousandfold. */
 export const MOST_UNPACKED = 65_536
@@ -37,7 +38,7 @@ function fromBase64Url(text: string): Uint8Array | null {
 }
 
 export function packText(text: string): string {
-  const body = deflateSync(new TextEncoder().encode(text), { level: 9 })
+  const body = deflateSync(new TextEncoder().encode(text), { level: 9, dictionary: LINK_WORDS })
   const packed = new Uint8Array(CHECKSUM_BYTES + body.length)
   new DataView(packed.buffer).setUint32(0, checksum(body))
   packed.set(body, CHECKSUM_BYTES)
@@ -54,8 +55,9 @@ export function unpackText(packed: string): Unpacked {
   if (checksum(body) !== new DataView(bytes.buffer).getUint32(0))
     return { reason: 'must agree with its checksum, but a character was changed or lost' }
   try {
-    const unpacked = inflateSync(body, { out: new Uint8Array(MOST_UNPACKED + 1) })
-    if (unpacked.length > MOST_UNPACKED) return { reason: `must unpack to at most ${MOST_UNPACKED} bytes, got more` }
+    const unpacked = inflateSync(body, { out: new Uint8Array(MOST_UNPACKED + 1), dictionary: LINK_WORDS })
+    if (unpacked.length > MOST_UNPACKED)
+      return { reason: `must unpack to at most ${MOST_UNPACKED} bytes, got more` }
     return { text: new TextDecoder('utf-8', { fatal: true, ignoreBOM: true }).decode(unpacked) }
   } catch {
     return { reason: 'must be deflated text, got something else' }

@@ -1,6 +1,7 @@
 /** A group of settings read from outside: each setting that is not in order is named, and keeps its plain value. */
 import type { Problem } from '../../sim/machine/problem.ts'
-import { type Json, isBranch, jsonText } from './difference.ts'
+import { keptText, told } from '../../sim/machine/told.ts'
+import { isBranch } from './difference.ts'
 
 export interface Rule {
   readonly accepts: (value: unknown) => boolean
@@ -9,18 +10,10 @@ export interface Rule {
 }
 export type Rules<T> = Readonly<Record<keyof T, Rule>>
 
-const MOST_SHOWN = 40
-
-/** What came, short enough to stand in a sentence. */
-export function shown(value: unknown): string {
-  const text = jsonText(value as Json)
-  return text.length > MOST_SHOWN ? `${text.slice(0, MOST_SHOWN)}…` : text
-}
-
 export const unknownPart = (path: string, value: unknown): Problem => ({
   path,
   severity: 'warning',
-  message: `must be a setting that this version knows, and was kept aside: ${shown(value)}`,
+  message: `is not known here and is left out; it was ${keptText(value)}`,
 })
 
 /** Reads `given`, which may be anything, over the plain values, and adds what is wrong with it to `problems`. */
@@ -30,18 +23,17 @@ export function readPart<T extends object>(
   given: unknown,
   { plain, rules }: { readonly plain: T; readonly rules: Rules<T> },
 ): T {
-  if (given === undefined) return plain
   if (!isBranch(given) || Array.isArray(given)) {
-    problems.push({ path, severity: 'warning', message: `must be a group of settings, got ${shown(given)}` })
+    problems.push({ path, severity: 'warning', message: `must be a group of settings, got ${told(given)}` })
     return plain
   }
-  const part: Record<string, unknown> = { ...plain }
+  const part = { ...plain } as Record<string, unknown>
   for (const [key, value] of Object.entries(given)) {
     const at = path ? `${path}.${key}` : key
     if (!Object.hasOwn(rules, key)) problems.push(unknownPart(at, value))
     else if (rules[key as keyof T].accepts(value)) part[key] = value
     else {
-      const message = `must be ${rules[key as keyof T].requirement}, got ${shown(value)}`
+      const message = `must be ${rules[key as keyof T].requirement}, got ${told(value)}`
       problems.push({ path: at, severity: 'warning', message })
     }
   }

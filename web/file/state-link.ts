@@ -3,29 +3,28 @@
  * State -> what differs from a demo machine in plain settings -> JSON -> packed text. What is read was written by
  * anybody: whatever is wrong with it comes back as problems.
  */
-import { parseMachine } from '../../sim/machine/file.ts'
+import { checkValue } from '../../sim/machine/check.ts'
+import { readJson } from '../../sim/machine/json.ts'
 import type { Machine } from '../../sim/machine/machine.ts'
-import { type Problem, hasErrors } from '../../sim/machine/problem.ts'
+import type { Problem } from '../../sim/machine/problem.ts'
+import { told } from '../../sim/machine/told.ts'
 import { DEMO_MACHINES } from './demo-machines.ts'
 import {
   type Differences,
   type Json,
   differencesBetween,
-  holds,
   isBranch,
+  isSame,
   jsonText,
-  nesting,
   withDifferences,
 } from './difference.ts'
 import { type LinkState, benchRules, momentRules, pictureRules, plainState, wayRules } from './link-state.ts'
 import { checksum, packText, unpackText } from './packed-text.ts'
-import { readPart, shown, unknownPart } from './part.ts'
+import { readPart, unknownPart } from './part.ts'
 
 const LINK_VERSION = 1
 /** Characters of a link that are read, and that can still be pasted anywhere. */
 export const MOST_LINK = 4000
-/** A machine has five levels; junk can be deep enough to exhaust whoever reads it level by level. */
-const MOST_NESTING = 16
 
 /** Tells a demo machine from the same one with other numbers, should it be corrected one day. */
 const fingerprint = (machine: Machine): number =>
@@ -40,11 +39,11 @@ interface Written {
 }
 
 export function writeLink(state: LinkState): string {
-  const options = DEMO_MACHINES.map(({ id, machine }) => {
+  const links = DEMO_MACHINES.map(({ id, machine }) => {
     const set = differencesBetween(plainState(machine), state)
-    return jsonText({ v: LINK_VERSION, base: id, of: fingerprint(machine), set })
+    return packText(jsonText({ v: LINK_VERSION, base: id, of: fingerprint(machine), set }))
   })
-  return packText(options.reduce((best, each) => (each.length < best.length ? each : best)))
+  return links.reduce((best, each) => (each.length < best.length ? each : best))
 }
 
 export interface ReadLink {
@@ -59,25 +58,30 @@ const unreadable = (message: string, path = ''): ReadLink => ({
 })
 
 function writtenIn(text: string): Written | ReadLink {
-  let value: unknown
-  try {
-    value = JSON.parse(text)
-  } catch {
-    return unreadable('must hold JSON, got other text')
-  }
-  if (nesting(value) > MOST_NESTING) return unreadable(`must be at most ${MOST_NESTING} levels deep, got more`)
-  if (!isBranch(value) || !holds(value, 'v')) return unreadable('must say its version, got none')
+  const json = readJson(text)
+  if ('fault' in json) return unreadable(`must hold JSON; column ${json.fault.column}: ${json.fault.message}`)
+  const { value } = json
+  if (!isBranch(value) || Array.isArray(value))
+    return unreadable(`must hold a group of fields, got ${told(value)}`)
   if (value['v'] !== LINK_VERSION)
-    return unreadable(`must be version ${LINK_VERSION}, got ${shown(value['v'])}`, 'v')
+    return unreadable(`must be of version ${LINK_VERSION}, got ${told(value['v'])}`, 'v')
   if (!isBranch(value['set']) || Array.isArray(value['set']))
-    return unreadable('must list what is set', 'set')
+    return unreadable(`must be a group of what is set, got ${told(value['set'])}`, 'set')
   return value as unknown as Written
+}
+
+/** A machine is told about when it is wrong, or when something of it was left out; what is unusual in it is its own. */
+function checkedMachine(given: Json, problems: Problem[]): Machine | null {
+  const { machine, problems: found } = checkValue(given)
+  const whole = isSame(given, machine)
+  problems.push(...found.filter(({ severity }) => severity === 'error' || (severity === 'warning' && !whole)))
+  return machine
 }
 
 function stateIn(written: Written): ReadLink {
   const problems: Problem[] = []
   const demo = DEMO_MACHINES.find(({ id }) => id === written.base)
-  if (!demo) return unreadable(`must be a demo machine, got ${shown(written.base)}`, 'base')
+  if (!demo) return unreadable(`must be a demo machine, got ${told(written.base)}`, 'base')
   if (written.of !== fingerprint(demo.machine)) {
     const message = `must be ${demo.machine.name} as it is now, but that has changed since the link was made`
     problems.push({ path: 'base', severity: 'warning', message })
@@ -88,9 +92,8 @@ function stateIn(written: Written): ReadLink {
     problems.push(unknownPart(key, written[key as keyof Written]))
 
   const given = value as unknown as Record<keyof LinkState, Json>
-  const { machine, problems: inMachine } = parseMachine(jsonText(given.machine))
-  problems.push(...inMachine.filter(({ severity }) => severity !== 'note'))
-  if (!machine || hasErrors(inMachine)) return { state: null, problems }
+  const machine = checkedMachine(given.machine, problems)
+  if (!machine) return { state: null, problems }
 
   const plain = plainState(machine)
   const way = { way: given.way }

@@ -15,7 +15,9 @@ export function browserKeeper(): Keeper | null {
   }
 }
 
-export type Kept = { readonly ok: true } | { readonly ok: false; readonly reason: 'missing' | 'full' | 'forbidden' }
+export type Kept =
+  | { readonly ok: true }
+  | { readonly ok: false; readonly reason: 'missing' | 'full' | 'forbidden' }
 
 export function keep(keeper: Keeper | null, key: string, value: string): Kept {
   if (!keeper) return { ok: false, reason: 'missing' }
