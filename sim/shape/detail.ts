@@ -31,10 +31,11 @@ const LEVELS: Readonly<Record<Detail, readonly Level[]>> = {
     level(Infinity, [6, 3, 1, 1, 1], [3, 48]),
   ],
   distant: [
-    level(24, [8, 4, 2, 2, 2], [3, 40]),
-    level(40, [5, 3, 1, 1, 1], [3, 36]),
-    level(60, [4, 2, 1, 1, 1], [3, 32]),
-    level(Infinity, [2, 1, 1, 1, 1], [2, 32]),
+    level(24, [6, 4, 2, 2, 1], [3, 36]),
+    level(40, [5, 3, 1, 1, 1], [2, 32]),
+    level(60, [4, 2, 1, 1, 1], [2, 32]),
+    level(90, [2, 2, 1, 1, 1], [2, 32]),
+    level(Infinity, [2, 1, 1, 1, 1], [2, 24]),
   ],
 }
 

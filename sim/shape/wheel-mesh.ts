@@ -15,6 +15,7 @@ const LEAST_SIDES: Readonly<Record<Detail, number>> = { display: 40, distant: 24
 interface Wheel {
   readonly writer: MeshWriter
   readonly teeth: number
+  readonly level: WheelDetail
   readonly surface: WheelSurface
   readonly body: WheelBody
   /** Pieces of the body a tooth pitch */
@@ -23,10 +24,11 @@ interface Wheel {
 
 export function wheelMesh(gearing: GearNumbers, detail: Detail): TriangleMesh {
   const teeth = gearing.wheelTeeth
-  const level: WheelDetail = wheelDetail(teeth, detail)
+  const level = wheelDetail(teeth, detail)
   const wheel: Wheel = {
     writer: meshWriter(),
     teeth,
+    level,
     surface: wheelSurface(gearing, level),
     body: wheelBody(gearing),
     pieces: Math.max(level.body, Math.ceil(LEAST_SIDES[detail] / teeth)),
@@ -107,10 +109,13 @@ function addLands(wheel: Wheel): void {
   }
 }
 
-/** Number of the body's piece nearest to the start of a face's tooth, so that face and body meet without a twist. */
+/** First point of the root arc in a section, where the sectors of the side faces are cut apart. */
+const rootStart = ({ surface, level }: Wheel): number => (surface.points - 1 - level.root) / 2
+
+/** Number of the body's piece nearest to the start of a face's sector, so that face and body meet without a twist. */
 const bodyOffset = (wheel: Wheel, j: number): number => {
-  const { sections, points } = wheel.surface
-  return Math.round((sections[j]!.chi[points]! * wheel.teeth * wheel.pieces) / (2 * Math.PI))
+  const chi = wheel.surface.sections[j]!.chi[rootStart(wheel)]!
+  return Math.round((chi * wheel.teeth * wheel.pieces) / (2 * Math.PI))
 }
 
 const ringAngle = (wheel: Wheel, piece: number): number => {
@@ -125,33 +130,44 @@ function addRingVertex(wheel: Wheel, piece: number, R: number, y: number, nr: nu
   return addVertex(wheel.writer, R * c, y, R * s, nr * c, ny, nr * s)
 }
 
-/** One side face from the teeth in to the rim: a sector from land to land, cut up once and turned round. */
+/** Corners of a sector of a side face, from root round a tooth to root and back along the rim: space, then point. */
+function sectorOutline(wheel: Wheel): [space: number, point: number][] {
+  const { pieces, surface } = wheel
+  const start = rootStart(wheel)
+  const outline: [number, number][] = []
+  for (let i = start; i <= surface.points; i++) outline.push([0, i])
+  for (let i = 0; i <= start; i++) outline.push([1, i])
+  for (let piece = pieces; piece > 0; piece--) outline.push([0, surface.points + piece])
+  outline.push([-1, surface.points + pieces])
+  return outline
+}
+
+/** One side face from the teeth in to the rim: a sector cut up once and turned round. */
 function addFace(wheel: Wheel, j: number, side: 1 | -1): void {
   const { writer, teeth, pieces, body, surface } = wheel
-  const { points, sections } = surface
-  const y = sections[j]!.y
   const offset = bodyOffset(wheel, j)
   const firsts: number[] = []
   for (let k = 0; k < teeth; k++) {
     firsts.push(writer.vertices)
-    for (let i = 0; i <= points; i++) addPoint(wheel, j, i, k, 0, side, 0)
+    for (let i = 0; i <= surface.points; i++) addPoint(wheel, j, i, k, 0, side, 0)
     for (let piece = 1; piece <= pieces; piece++) {
-      addRingVertex(wheel, offset + k * pieces + piece, body.rimRadius, y, 0, side)
+      addRingVertex(wheel, offset + k * pieces + piece, body.rimRadius, surface.sections[j]!.y, 0, side)
     }
   }
-  // Round the sector: land of the space before, the space, its own land, then back along the rim.
-  const outline: [number, number][] = [[-1, points]]
-  for (let i = 0; i <= points; i++) outline.push([0, i])
-  for (let piece = pieces; piece > 0; piece--) outline.push([0, points + piece])
-  outline.push([-1, points + pieces])
-  const at = ([space, i]: readonly [number, number], k: number) => firsts[(k + space + teeth) % teeth]! + i
-  const u = outline.map((corner) => writer.positions[3 * at(corner, 0) + 2]!)
-  const v = outline.map((corner) => writer.positions[3 * at(corner, 0)]!)
+  const outline = sectorOutline(wheel)
+  const corner = (n: number, k: number) => {
+    const [space, point] = outline[n]!
+    return firsts[(k + space + teeth) % teeth]! + point
+  }
+  const u = outline.map((_, n) => writer.positions[3 * corner(n, 0) + 2]!)
+  const v = outline.map((_, n) => writer.positions[3 * corner(n, 0)]!)
   const orientation = outlineArea(u, v) > 0 ? 1 : -1
   const triangles = polygonTriangles(u, orientation > 0 ? v : v.map((x) => -x))
   for (let k = 0; k < teeth; k++) {
     for (let t = 0; t < triangles.length; t += 3) {
-      const [a, b, c] = [0, 1, 2].map((d) => at(outline[triangles[t + d]!]!, k)) as [number, number, number]
+      const a = corner(triangles[t]!, k)
+      const b = corner(triangles[t + 1]!, k)
+      const c = corner(triangles[t + 2]!, k)
       if (orientation === side) addTriangle(writer, a, b, c)
       else addTriangle(writer, a, c, b)
     }
