@@ -50,7 +50,8 @@ export interface ListForm {
   readonly most: number
 }
 
-const MOST_ITEMS = 12
+/** Settings, or loads. */
+export const MOST_ITEMS = 12
 
 /** The numbers directly inside a group, by name. */
 function numbers(group: string, kind: string | null = null): Parts {

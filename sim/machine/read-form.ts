@@ -7,6 +7,8 @@ import { keptText, told, toldNumber, withUnit } from './told.ts'
 
 /** Unknown fields told one by one; more than these are only counted. */
 const MOST_UNKNOWN = 20
+/** A name that can be part of a path. */
+const PLAIN_NAME = /^[\w-]{1,60}$/
 
 /** Reads one part; undefined when it cannot be used, with the problems saying why. */
 export function readForm(form: Form, value: unknown, path: string, problems: Problem[]): unknown {
@@ -103,8 +105,12 @@ function readParts(parts: Parts, group: object, path: string, problems: Problem[
 function reportUnknown(parts: Parts, group: object, path: string, problems: Problem[]): void {
   const unknown = Object.keys(group).filter((key) => !Object.hasOwn(parts, key))
   for (const key of unknown.slice(0, MOST_UNKNOWN)) {
-    const message = `is not a field here and is left out; it was ${keptText(ownValue(group, key))}`
-    problems.push({ path: within(path, key), severity: 'warning', message })
+    const leftOut = `not a field here and is left out; it was ${keptText(ownValue(group, key))}`
+    problems.push(
+      PLAIN_NAME.test(key)
+        ? { path: within(path, key), severity: 'warning', message: `is ${leftOut}` }
+        : { path, severity: 'warning', message: `has ${keptText(key)}, which is ${leftOut}` },
+    )
   }
   if (unknown.length > MOST_UNKNOWN) {
     const message = `has ${unknown.length - MOST_UNKNOWN} more fields that are not of a machine and are left out`

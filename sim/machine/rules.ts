@@ -1,4 +1,5 @@
 /** What must fit together in a machine whose parts are each right by themselves. */
+import { MOST_ITEMS } from './form.ts'
 import type { Control, Motor, Supply } from './machine.ts'
 import { ownValue } from './path.ts'
 import type { Problem } from './problem.ts'
@@ -114,7 +115,9 @@ function mainsProblems(voltage: unknown, frequency: unknown): Problem[] {
 
 function loadNameProblems(loads: unknown): Problem[] {
   if (!Array.isArray(loads)) return []
-  const names = loads.map((load: unknown) => ownValue(load, 'name'))
+  // by place, since an array from anywhere may bring its own constructor for map
+  const length = Math.min(loads.length, MOST_ITEMS)
+  const names = Array.from({ length }, (_, i) => ownValue(ownValue(loads, String(i)), 'name'))
   return names.flatMap((name, i) =>
     typeof name !== 'string' || names.indexOf(name) === i
       ? []
