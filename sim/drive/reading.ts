@@ -141,7 +141,7 @@ function readMechanics(out: Reading, drive: Drive, input: DriveInput): void {
   if (drive.crankSpeeds.length > 0 && input.connected && work.motion !== 0)
     work.torque = demandedTorque(drive)
   const wheelSpeed = speed / ratio
-  // Adding 0 turns a negative zero into a plain one.
+  // Here and below, adding 0 turns a negative zero into a plain one.
   out.rightSpeed = (-drive.handSign * out.wormSpeed) / ratio + 0
   out.leftSpeed = 0 - out.rightSpeed
   out.motorTorque = work.torque
@@ -155,14 +155,14 @@ function readMechanics(out: Reading, drive: Drive, input: DriveInput): void {
   out.meshLossRight = right.wormTorque * speed - right.mesh * wheelSpeed
   out.bearingLossLeft = drive.bearingTorque * Math.abs(wheelSpeed)
   out.bearingLossRight = out.bearingLossLeft
-  out.outputLeft = left.load * wheelSpeed
-  out.outputRight = right.load * wheelSpeed
+  out.outputLeft = left.load * wheelSpeed + 0
+  out.outputRight = right.load * wheelSpeed + 0
   out.storedRate =
     drive.rotorInertia * speed * work.acceleration +
     (2 * drive.wheelInertia * wheelSpeed * work.acceleration) / ratio
   out.idealTotal = ratio * work.torque
-  out.idealLeft = out.idealTotal * share(left.load, left.load + right.load)
-  out.idealRight = out.idealTotal * share(right.load, left.load + right.load)
+  out.idealLeft = out.idealTotal * share(left.load, left.load + right.load) + 0
+  out.idealRight = out.idealTotal * share(right.load, left.load + right.load) + 0
 }
 
 function readElectrics(out: Reading, drive: Drive, input: DriveInput): void {

@@ -123,6 +123,7 @@ function settle(state: DriveState, drive: Drive, input: DriveInput): void {
   solveTorque(drive, input)
   if (work.speed === 0) start(drive, input)
   else accelerate(drive, input)
-  state.speed = input.sense * work.speed
-  state.acceleration = input.sense * work.acceleration
+  // Adding 0 turns a negative zero into a plain one.
+  state.speed = input.sense * work.speed + 0
+  state.acceleration = input.sense * work.acceleration + 0
 }

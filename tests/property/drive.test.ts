@@ -1,0 +1,133 @@
+import fc from 'fast-check'
+import { describe, expect, test } from 'vitest'
+import { compileDrive } from '../../sim/drive/drive.ts'
+import type { Drive } from '../../sim/drive/drive.ts'
+import type { DriveInput } from '../../sim/drive/input.ts'
+import { accelerate, enterCommandedFrame, solveTorque } from '../../sim/drive/motion.ts'
+import { operatingPoint } from '../../sim/drive/operating-point.ts'
+import type { Reading } from '../../sim/drive/reading.ts'
+import { newReading, readAt } from '../../sim/drive/reading.ts'
+import { restState } from '../../sim/drive/state.ts'
+import { step } from '../../sim/drive/step.ts'
+import { arbitraryRun } from '../support/arbitraries.ts'
+
+const SEED = 20_261_125
+/** Worm speed [rad/s] */
+const speeds = fc.integer({ min: -800_000, max: 800_000 }).map((thousandths) => thousandths / 1000)
+
+/** The acceleration [rad/s2] that the equation of motion gives at a worm speed; a cranked worm takes any. */
+function accelerationAt(drive: Drive, input: DriveInput, speed: number): number {
+  enterCommandedFrame(drive.work, input.sense, speed, 0)
+  if (drive.work.motion === 0) return 0
+  solveTorque(drive, input)
+  accelerate(drive, input)
+  return input.sense * drive.work.acceleration
+}
+
+const throughput = (reading: Reading): number =>
+  Math.abs(reading.inputPower) + reading.coreLoss + Math.abs(reading.storedRate)
+
+describe(`over random machines, seed ${SEED}`, () => {
+  test('what comes in is what goes out, is lost or is stored, at any speed', () => {
+    fc.assert(
+      fc.property(arbitraryRun, speeds, ([machine, input], speed) => {
+        const drive = compileDrive(machine)
+        const reading = readAt(newReading(), drive, input, speed, accelerationAt(drive, input, speed))
+        expect(Math.abs(reading.residual)).toBeLessThanOrEqual(1e-11 * throughput(reading))
+      }),
+      { seed: SEED, numRuns: 1000 },
+    )
+  })
+
+  test('every reading is a finite number and no loss gives power, at any speed, at rest and in a jam', () => {
+    const states = fc.tuple(arbitraryRun, fc.oneof(speeds, fc.constant(0)), fc.constantFrom('none', 'left', 'right'))
+    fc.assert(
+      fc.property(states, ([[machine, input], speed, jammed]) => {
+        const drive = compileDrive(machine)
+        const asked = { ...input, jammed }
+        const reading = readAt(newReading(), drive, asked, speed, accelerationAt(drive, asked, speed))
+        for (const [name, value] of Object.entries(reading)) expect(Number.isFinite(value), name).toBe(true)
+        const rounding = -1e-11 * (throughput(reading) + Math.abs(reading.outputLeft) + Math.abs(reading.outputRight))
+        for (const [name, value] of Object.entries(reading))
+          if (name.includes('Loss')) expect(value, name).toBeGreaterThanOrEqual(rounding)
+      }),
+      { seed: SEED, numRuns: 1000 },
+    )
+  })
+
+  test('the acceleration solves the equation of motion with the torques that the reading shows', () => {
+    fc.assert(
+      fc.property(arbitraryRun, speeds, ([machine, input], speed) => {
+        const drive = compileDrive(machine)
+        const wrong = accelerationAt(drive, input, speed) + 100
+        const reading = readAt(newReading(), drive, input, speed, wrong)
+        const prescribed = drive.crankSpeeds.length > 0 && input.connected
+        const closes = Math.abs(reading.residual) <= 1e-11 * throughput(reading)
+        expect(closes).toBe(prescribed || speed === 0)
+      }),
+      { seed: SEED, numRuns: 300 },
+    )
+  })
+
+  test('a drive left to itself comes to where it settles', () => {
+    fc.assert(
+      fc.property(arbitraryRun, ([machine, input]) => {
+        const drive = compileDrive(machine)
+        const point = operatingPoint(drive, input)
+        if (!point) {
+          expect(drive.notComputed).not.toBeNull()
+          return
+        }
+        const state = restState()
+        const most = 240 * 400
+        for (let n = 0; n < most && Math.abs(state.speed - point.speed) > 1e-6 * Math.abs(point.speed); n++)
+          step(state, drive, input, 1 / 240)
+        expect(Math.abs(state.speed - point.speed)).toBeLessThanOrEqual(1e-6 * Math.abs(point.speed))
+      }),
+      { seed: SEED, numRuns: 100 },
+    )
+  })
+
+  test('turning the supply round mirrors everything on a machine without weights', () => {
+    fc.assert(
+      fc.property(arbitraryRun, speeds, ([machine, input], speed) => {
+        const loads = machine.outputs.loads.map((load) => ({ ...load, active: 0 }))
+        const drive = compileDrive({ ...machine, outputs: { ...machine.outputs, loads } })
+        const there = readAt(newReading(), drive, { ...input, sense: 1 }, speed, 1)
+        const back = readAt(newReading(), drive, { ...input, sense: -1 }, -speed, -1)
+        for (const name of ['wormSpeed', 'leftSpeed', 'rightSpeed'] as const) back[name] *= -1
+        // Adding 0 makes negative zeros plain, which say the same.
+        for (const [name, value] of Object.entries(there)) expect(back[name as keyof Reading] + 0, name).toBe(value + 0)
+      }),
+      { seed: SEED, numRuns: 200 },
+    )
+  })
+
+  test('wheels with the same load share everything equally', () => {
+    fc.assert(
+      fc.property(arbitraryRun, speeds, ([machine, input], speed) => {
+        const drive = compileDrive(machine)
+        const alike = { ...input, rightLoad: input.leftLoad }
+        const reading = readAt(newReading(), drive, alike, speed, accelerationAt(drive, alike, speed))
+        expect(reading.leftTorque).toBe(reading.rightTorque)
+        expect(reading.meshLossLeft).toBe(reading.meshLossRight)
+        expect(reading.leftSpeed).toBe(0 - reading.rightSpeed)
+      }),
+      { seed: SEED, numRuns: 200 },
+    )
+  })
+
+  test('no weight turns a self-locking drive back', () => {
+    fc.assert(
+      fc.property(arbitraryRun, ([machine, input]) => {
+        const drive = compileDrive({ ...machine, gearing: { ...machine.gearing, wormStarts: 1, friction: 0.2 } })
+        expect(drive.backwardEfficiency).toBeLessThan(0)
+        const state = restState()
+        for (let n = 0; n < 240; n++) step(state, drive, { ...input, connected: false }, 1 / 240)
+        expect(state.speed).toBe(0)
+        expect(state.turns.turns).toBe(0)
+      }),
+      { seed: SEED, numRuns: 100 },
+    )
+  })
+})

@@ -1,0 +1,108 @@
+import { expect, test } from 'vitest'
+import type { BridgeCircuit } from '../../../sim/electric/bridge.ts'
+import { newBridgeWork, solveBridge, solveIdleBridge } from '../../../sim/electric/bridge.ts'
+import { newCycle } from '../../../sim/electric/cycle.ts'
+import { near, relativelyNear } from '../../support/near.ts'
+
+const circuit: BridgeCircuit = {
+  emfPeak: 24 * Math.SQRT2,
+  angularFrequency: 100 * Math.PI,
+  sourceResistance: 1.15,
+  sourceInductance: 0.4e-3,
+  motorResistance: 1.1,
+  motorInductance: 2.2e-3,
+  diodeDrops: 1.6,
+}
+
+const solved = (given: BridgeCircuit, opposing: number) => {
+  const cycle = { ...newCycle(), opposing }
+  solveBridge(cycle, given, newBridgeWork())
+  return cycle
+}
+
+/**
+ * The same circuit in small time steps, written without modes: each step asks which diodes can conduct. Backward
+ * Euler, so its means are right to about the step.
+ */
+function inSmallSteps(given: BridgeCircuit, opposing: number, perHalfCycle: number, halfCycles: number) {
+  const { emfPeak, angularFrequency, sourceResistance, sourceInductance, motorResistance, motorInductance } = given
+  const dt = Math.PI / angularFrequency / perHalfCycle
+  const against = opposing + given.diodeDrops
+  let motor = 0
+  let source = 0
+  let [mean, square, power] = [0, 0, 0]
+  for (let n = 0; n < perHalfCycle * halfCycles; n++) {
+    const e = emfPeak * Math.sin((angularFrequency * dt * (n + 1)) % (2 * Math.PI))
+    // All diodes on: two separate loops. Otherwise the larger of the two ends decides which pair carries both.
+    const apart = (motorInductance * motor - dt * against) / (motorInductance + dt * motorResistance)
+    const free = (sourceInductance * source + dt * e) / (sourceInductance + dt * sourceResistance)
+    if (apart >= Math.abs(free)) {
+      motor = apart
+      source = free
+    } else {
+      const sign = Math.sign(free)
+      const flux = motorInductance * motor + sourceInductance * sign * source
+      const total = motorInductance + sourceInductance
+      motor = Math.max(0, (flux + dt * (sign * e - against)) / (total + dt * (motorResistance + sourceResistance)))
+      source = sign * motor
+    }
+    if (n < perHalfCycle * (halfCycles - 1)) continue
+    mean += motor / perHalfCycle
+    square += motor ** 2 / perHalfCycle
+    power += (source * e) / perHalfCycle
+  }
+  return { mean, square, power }
+}
+
+test.each([-5, 0, 1.6, 3, 5, 6, 7, 8, 12, 20, 28])(
+  'against %d V the closed half cycle agrees with small time steps',
+  (opposing) => {
+    const exact = solved(circuit, opposing)
+    const coarse = inSmallSteps(circuit, opposing, 20_000, 12)
+    const fine = inSmallSteps(circuit, opposing, 40_000, 12)
+    // The error of the steps halves with them: their difference is its size.
+    const within = (a: number, b: number) => 2 * Math.abs(a - b) + 2e-5 * Math.abs(b)
+    near(exact.mean, 2 * fine.mean - coarse.mean, within(coarse.mean, fine.mean))
+    near(exact.square, 2 * fine.square - coarse.square, within(coarse.square, fine.square))
+    near(exact.sourcePower, 2 * fine.power - coarse.power, within(coarse.power, fine.power))
+  },
+)
+
+test('power in equals losses and power against the opposing voltage in every regime', () => {
+  for (const motorInductance of [1e-5, 1e-3, 0.05])
+    for (const sourceInductance of [0, 1e-5, 4e-4])
+      for (let opposing = -40; opposing < 32; opposing += 0.37) {
+        const given = { ...circuit, motorInductance, sourceInductance: Math.min(sourceInductance, motorInductance) }
+        const cycle = solved(given, opposing)
+        const spent =
+          given.sourceResistance * cycle.sourceSquare +
+          given.motorResistance * cycle.square +
+          (given.diodeDrops + opposing) * cycle.mean
+        near(spent, cycle.sourcePower, 1e-12 * Math.max(1, cycle.sourcePower))
+      }
+})
+
+test('no current flows against more than the crest, and mean current falls as the opposing voltage rises', () => {
+  expect(solved(circuit, 33).mean).toBe(0)
+  let last = Infinity
+  for (let opposing = -10; opposing < 33; opposing += 0.05) {
+    const { mean } = solved(circuit, opposing)
+    expect(mean).toBeLessThanOrEqual(last)
+    last = mean
+  }
+})
+
+test('with much inductance the mean current is that of the mean voltage', () => {
+  const smooth = { ...circuit, sourceInductance: 0, sourceResistance: 0, motorInductance: 1 }
+  const { mean } = solved(smooth, 5)
+  relativelyNear(mean, ((2 / Math.PI) * circuit.emfPeak - 1.6 - 5) / 1.1, 1e-9)
+})
+
+test('an unplugged bridge lets current flow only when the motor is turned backward', () => {
+  const forward = { ...newCycle(), opposing: 10 }
+  solveIdleBridge(forward, circuit)
+  expect(forward.mean).toBe(0)
+  const backward = { ...newCycle(), opposing: -10 }
+  solveIdleBridge(backward, circuit)
+  near(backward.mean, 8.4 / 1.1, 1e-12)
+})
