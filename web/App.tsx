@@ -11,14 +11,14 @@ import { StageNote } from './demonstrate/StageNote.tsx'
 import { StageView } from './demonstrate/StageView.tsx'
 import { Transport } from './demonstrate/Transport.tsx'
 import { useReducedMotion } from './demonstrate/reduced-motion.ts'
-import { MachineSheet } from './file/MachineSheet.tsx'
-import { useFileDrop } from './file/open-save.ts'
+import { FileDesk } from './file/FileDesk.tsx'
 import { useView, useWorkshop } from './frame/workshop.ts'
 import { PartCard } from './instrument/PartCard.tsx'
 import { Readings } from './instrument/Readings.tsx'
 import { TurnBand } from './instrument/TurnBand.tsx'
 import { MeasureNotYet } from './measure/MeasureNotYet.tsx'
 import { PredictionSheet } from './predict/PredictionSheet.tsx'
+import type { OpenBench } from './opening.ts'
 import type { Way } from './store/view.ts'
 import './demonstrate/demonstrate.css'
 
@@ -60,14 +60,16 @@ function RightOfStage({ way }: { readonly way: Way }) {
   )
 }
 
-export function App() {
+type AppProps = Pick<OpenBench, 'autosave' | 'opened'>
+
+export function App({ autosave, opened }: AppProps) {
   const workshop = useWorkshop()
   const way = useView((view) => view.way)
   const theme = useView((view) => view.theme)
   const large = useView((view) => view.large)
   const phase = useStore(workshop.prediction, (prediction) => prediction.phase)
   const reducedMotion = useReducedMotion()
-  const dropping = useFileDrop()
+  const last = useStore(opened)
   useKeys()
   useEffect(() => {
     document.documentElement.dataset['theme'] = theme
@@ -77,7 +79,7 @@ export function App() {
   }, [workshop, reducedMotion])
   const asking = way === 'predict'
   return (
-    <div className="app" data-way={way} data-large={large} data-dropping={dropping}>
+    <div className="app" data-way={way} data-large={large}>
       <Bar />
       <LeftOfStage way={way} />
       <main className="stage-area">
@@ -91,7 +93,7 @@ export function App() {
       </footer>
       <SpokenSummary />
       <KeysSheet />
-      <MachineSheet />
+      <FileDesk key={last.nonce} autosave={autosave} first={last.outcome} />
     </div>
   )
 }

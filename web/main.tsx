@@ -1,14 +1,14 @@
 import { createRoot } from 'react-dom/client'
 import { App } from './App.tsx'
-import { openBench } from './file/opening.ts'
+import { exposeExact } from './exact.ts'
 import { WorkshopProvider } from './frame/workshop.ts'
-import { exposeForChecks } from './frame/exact.ts'
+import { openBench } from './opening.ts'
 import './style.css'
 
-const workshop = openBench()
-exposeForChecks(workshop)
+const { workshop, ...opening } = openBench()
+exposeExact(workshop)
 createRoot(document.querySelector('#root')!).render(
   <WorkshopProvider value={workshop}>
-    <App />
+    <App {...opening} />
   </WorkshopProvider>,
 )

@@ -20,6 +20,7 @@ function CountField({ path, less, more }: CountFieldProps) {
     path === 'gearing.wormStarts' ? machine.gearing.wormStarts : machine.gearing.wheelTeeth,
   )
   const field = fieldAt(path)
+  if (!field) throw new Error(`${path} is not in the field table`)
   const change = (count: number) => {
     const next = withValue(document.store.getState().machine, path, count)
     const problems = checkMachine(next)
@@ -62,7 +63,7 @@ export function Caption() {
   const predicted = useStore(workshop.prediction, (prediction) => prediction.phase === 'compare')
   const back = useBackAtPointers(z1, z2)
   return (
-    <div className="caption">
+    <div className="caption" data-covers="left">
       <h1>{ratioHeadline(z1, z2)}</h1>
       <p className="lead">{back ? 'Both marks are back at their pointers.' : ratioSentence(z1, z2)}</p>
       {!large && (

@@ -2,7 +2,7 @@
 import { useEffect, useRef } from 'react'
 import { useMachine, useWorkshop } from '../frame/workshop.ts'
 import { type MarkedPart, MarkSign } from '../instrument/MarkSign.tsx'
-import type { StageFrame } from '../scene/stage-frame.ts'
+import type { StageFrame } from '../scene/stage-props.ts'
 
 interface LabelProps {
   readonly frame: StageFrame

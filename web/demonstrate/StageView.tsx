@@ -3,7 +3,8 @@ import { Suspense, lazy, useEffect, useMemo, useState } from 'react'
 import { useMachine, useView, useWorkshop } from '../frame/workshop.ts'
 import { beginDrag, dragTo, endDrag, runFrame } from '../frame/frame.ts'
 import { PlanView } from '../instrument/PlanView.tsx'
-import type { StageFrame } from '../scene/stage-frame.ts'
+import type { StageFrame } from '../scene/stage-props.ts'
+import { requestFrame } from '../scene/ticker.ts'
 import { StageLabels } from './StageLabels.tsx'
 import { useFreeArea } from './free-area.ts'
 import { useReducedMotion } from './reduced-motion.ts'
@@ -35,6 +36,12 @@ function Picture() {
   const machine = useMachine((now) => now)
   const state = useView((now) => now)
   const stageFrame = useStageFrame()
+  useEffect(() => {
+    frame.wake = requestFrame
+    return () => {
+      frame.wake = () => undefined
+    }
+  }, [frame])
   const reducedMotion = useReducedMotion()
   const freeArea = useFreeArea()
   const [phase, setPhase] = useState(prediction.getState().phase)

@@ -37,20 +37,23 @@ interface HandButtonProps {
   readonly way: 1 | -1
   readonly label: string
   readonly hotkey: string
+  /** Only the sign is seen; the label is its name. */
+  readonly compact?: boolean
 }
 
-function HandButton({ step, way, label, hotkey }: HandButtonProps) {
+function HandButton({ step, way, label, hotkey, compact = false }: HandButtonProps) {
   const workshop = useWorkshop()
   return (
     <button
       type="button"
-      className="button hand-button"
+      className={compact ? 'button icon' : 'button hand-button'}
+      title={compact ? label : undefined}
       data-step={step}
       aria-keyshortcuts={hotkey}
       onClick={() => handTurn(workshop, step, way)}
     >
       {way < 0 && <Icon name="back" size={16} />}
-      <span>{label}</span>
+      <span className={compact ? 'unseen' : undefined}>{label}</span>
       {way > 0 && <Icon name="next" size={16} />}
     </button>
   )
@@ -112,7 +115,6 @@ export function SettingField() {
       max={steps}
       less="One step down"
       more="One step up"
-      suffix={`of ${steps}`}
       onChange={change}
     />
   )
@@ -123,7 +125,7 @@ export function Transport() {
   return (
     <div className="transport" role="group" aria-label="Turning">
       <TurnButton />
-      <HandButton step="turn" way={-1} label="One worm turn back" hotkey="Shift+2" />
+      <HandButton step="turn" way={-1} label="One worm turn back" hotkey="Shift+2" compact />
       <HandButton step="turn" way={1} label="One worm turn" hotkey="2" />
       <HandButton step="wheel" way={1} label="One wheel turn" hotkey="1" />
       <SmallSteps />

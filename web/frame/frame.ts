@@ -49,8 +49,8 @@ export interface Frame {
   drawnSpeed: number
   /** Called after every frame, in the order they came: counters, tape, plan view. */
   readonly painters: Set<() => void>
-  /** Called when motion begins or ends. */
-  onMotion: () => void
+  /** Asks for a frame, because something changed that no frame was under way to show. */
+  wake: () => void
 }
 
 export function createFrame(drive: Drive, input: DriveInput): Frame {
@@ -68,7 +68,7 @@ export function createFrame(drive: Drive, input: DriveInput): Frame {
     cuts: false,
     drawnSpeed: 0,
     painters: new Set(),
-    onMotion: () => undefined,
+    wake: () => undefined,
   }
 }
 
@@ -82,7 +82,7 @@ function setMotion(frame: Frame, motion: Motion): void {
     frame.state.acceleration = 0
     frame.stopping = false
   }
-  frame.onMotion()
+  show(frame)
 }
 
 export const turnByDrive = (frame: Frame): void => setMotion(frame, 'running')
@@ -119,8 +119,10 @@ export function turnByHand(frame: Frame, ticks: number, seconds = SECONDS_A_TURN
   const turns = Math.abs(ticksBetween(hand.from, hand.to)) / TICKS_PER_TURN
   hand.elapsed = 0
   hand.duration = Math.min(LONGEST_SECONDS, Math.max(SHORTEST_SECONDS, seconds * turns))
-  if (frame.cuts) copyTurns(state.turns, hand.to)
-  else setMotion(frame, 'hand')
+  if (frame.cuts) {
+    copyTurns(state.turns, hand.to)
+    show(frame)
+  } else setMotion(frame, 'hand')
 }
 
 export function beginDrag(frame: Frame): void {
@@ -133,6 +135,7 @@ export function dragTo(frame: Frame, wormTurns: number): void {
   if (frame.motion !== 'dragged') return
   copyTurns(frame.state.turns, frame.hand.from)
   advanceTurns(frame.state.turns, wormTurns)
+  show(frame)
 }
 
 /** Lets go on the nearest degree, so that a count that was turned to a mark is exact. */
@@ -156,6 +159,7 @@ export function placeAt(frame: Frame, turns: number, ticks: number, rest: number
   frame.state.turns.turns = turns
   frame.state.turns.ticks = ticks
   frame.state.turns.rest = rest
+  show(frame)
 }
 
 function runSteps(frame: Frame, count: number, dt: number): void {
@@ -223,9 +227,15 @@ export function runFrame(frame: Frame, elapsed: number): void {
 export function advanceModel(frame: Frame, seconds: number): void {
   if (frame.motion === 'hand') runHand(frame, frame.hand.duration)
   else if (frame.motion === 'running') runSteps(frame, Math.round(seconds / SCREEN_STEP), SCREEN_STEP)
-  paint(frame)
+  show(frame)
 }
 
-export function paint(frame: Frame): void {
+/** Lets everything that shows the frame paint, and asks the picture to follow. */
+export function show(frame: Frame): void {
+  paint(frame)
+  frame.wake()
+}
+
+function paint(frame: Frame): void {
   for (const painter of frame.painters) painter()
 }

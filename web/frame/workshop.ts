@@ -11,7 +11,7 @@ import { createDocument, useDocument } from '../store/document.ts'
 import { createPrediction } from '../store/prediction.ts'
 import { createReadout } from '../store/readout.ts'
 import { type Theme, type View, createView } from '../store/view.ts'
-import { createFrame, paint, read } from './frame.ts'
+import { createFrame, read, show } from './frame.ts'
 
 /** How often the panels are given new numbers [ms] */
 const READOUT_EVERY = 100
@@ -54,7 +54,7 @@ export function createWorkshop(machine: Machine, theme: Theme) {
     frame.drive = compileDrive(now.machine)
     bench.setState((last) => benchFor(now.machine, last))
     copyReading()
-    paint(frame)
+    show(frame)
   })
   bench.subscribe(applyBench)
   applyBench(bench.getState())

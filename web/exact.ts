@@ -1,0 +1,50 @@
+/**
+ * Exact moments for browser tests and benches: model time is set and a frame asked for, never waited for. The page
+ * itself does not use it.
+ */
+import { TICKS_PER_TURN } from '../sim/drive/turns.ts'
+import { advanceModel, hold, placeAt } from './frame/frame.ts'
+import type { Workshop } from './frame/workshop.ts'
+import { drawNow, pictureCost } from './scene/ticker.ts'
+
+export function exposeExact({ frame, view, copyReading }: Workshop): void {
+  const ready = new Promise<void>((settle) => {
+    const look = () => {
+      const { pictureReady, plan } = view.getState()
+      if (pictureReady || plan !== 'no') settle()
+    }
+    view.subscribe(look)
+    look()
+  })
+  window.counterturn = {
+    advance(modelSeconds) {
+      advanceModel(frame, modelSeconds)
+      copyReading()
+    },
+    placeAt(turns, degrees) {
+      hold(frame)
+      placeAt(frame, turns, Math.round((degrees * TICKS_PER_TURN) / 360), 0)
+      copyReading()
+    },
+    draw: () => drawNow(),
+    renderInfo: pictureCost,
+    ready,
+  }
+}
+
+declare global {
+  interface Window {
+    counterturn: {
+      /** Moves the model on by this many seconds of its own time, or ends a hand turn, and updates every reading. */
+      advance(modelSeconds: number): void
+      /** Puts the worm at whole turns and degrees. */
+      placeAt(turns: number, degrees: number): void
+      /** Draws exactly one frame. */
+      draw(): void
+      /** Of the last picture. */
+      renderInfo(): { readonly triangles: number; readonly drawCalls: number }
+      /** Settles when the first picture, or the drawn view in its place, is up. */
+      readonly ready: Promise<void>
+    }
+  }
+}
