@@ -1,4 +1,5 @@
 /** Every problem of a machine at once, in the order of its fields. Nothing here throws on data. */
+import { gearProblems } from '../gear/gear-problems.ts'
 import { MACHINE_FORM } from './form.ts'
 import type { Machine } from './machine.ts'
 import { lockingNotes, rotorProblems } from './mesh-problems.ts'
@@ -42,13 +43,21 @@ function physicsProblems(value: unknown): readonly Problem[] {
   const rotor = rightPart(value, 'rotor')
   const outputs = rightPart(value, 'outputs')
   if (!gearing) return []
-  return [...lockingNotes(gearing), ...(rotor && outputs ? rotorProblems(gearing, rotor, outputs) : [])]
+  return [
+    ...gearProblems(gearing),
+    ...lockingNotes(gearing),
+    ...(rotor && outputs ? rotorProblems(gearing, rotor, outputs) : []),
+  ]
 }
 
 /** Whether any value is a machine, with the physics of its parts. */
 export function checkValue(value: unknown): CheckedMachine {
   const shape = checkShape(value)
-  const problems = inPartOrder([...shape.problems, ...physicsProblems(value)])
+  const physics = physicsProblems(value)
+  // where the physics warns with a reason, that a value is not usual goes without saying
+  const explained = new Set(physics.filter(({ severity }) => severity !== 'note').map(({ path }) => path))
+  const kept = shape.problems.filter(({ severity, path }) => severity === 'error' || !explained.has(path))
+  const problems = inPartOrder([...kept, ...physics])
   return { machine: hasErrors(problems) ? null : shape.machine, problems }
 }
 

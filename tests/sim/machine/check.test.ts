@@ -288,6 +288,17 @@ describe('the physics of the mesh', () => {
     expect(locking(limit * 0.5)).toEqual([])
   })
 
+  test('warns of teeth with a reason, and then not once more that the number is unusual', () => {
+    const thick = checkMachine(withValue(bootCleaner, 'gearing.diameterQuotient', 6.5))
+    expect(at(thick, 'gearing.diameterQuotient')).toHaveLength(1)
+    expect(at(thick, 'gearing.diameterQuotient')[0]).toMatch(/^warning: .*7 to 25, got 6.5: /)
+  })
+
+  test('leaves a warning of an unusual number beside a note', () => {
+    const rough = checkMachine(withValue(bootCleaner, 'gearing.friction', 0.4))
+    expect(at(rough, 'gearing.friction').map((told) => told.split(':')[0])).toEqual(['warning', 'note'])
+  })
+
   test('is told also while another part is being put right', () => {
     const broken = withValue(ventOpener, 'motor.resistance', -1)
     expect(checkMachine(broken).map(({ path }) => path)).toEqual(['motor.resistance', 'gearing.friction'])
