@@ -2,7 +2,7 @@
 import { gearProblems } from '../gear/gear-problems.ts'
 import { MACHINE_FORM } from './form.ts'
 import type { Machine } from './machine.ts'
-import { lockingNotes, rotorProblems } from './mesh-problems.ts'
+import { lockingNotes, rotorProblems, widthProblems } from './mesh-problems.ts'
 import { ownValue, pathKeys } from './path.ts'
 import { hasErrors } from './problem.ts'
 import type { Problem } from './problem.ts'
@@ -43,8 +43,9 @@ function physicsProblems(value: unknown): readonly Problem[] {
   const rotor = rightPart(value, 'rotor')
   const outputs = rightPart(value, 'outputs')
   if (!gearing) return []
+  const tooWide = widthProblems(gearing)
   return [
-    ...gearProblems(gearing),
+    ...(tooWide.length > 0 ? tooWide : gearProblems(gearing)),
     ...lockingNotes(gearing),
     ...(rotor && outputs ? rotorProblems(gearing, rotor, outputs) : []),
   ]

@@ -8,6 +8,15 @@ import { toldNumber } from './told.ts'
 
 const rounded = (value: number): string => toldNumber(Number(value.toPrecision(3)))
 
+/** A wheel as wide as the worm is thick would have teeth where there is no worm to cut them. */
+export function widthProblems({ axialModule, diameterQuotient, wheelWidth }: Gearing): Problem[] {
+  // outside diameter of the worm: the reference diameter and an addendum of one module on each side
+  const most = axialModule * (diameterQuotient + 2)
+  if (wheelWidth < most) return []
+  const message = `must be below ${rounded(most)} mm, the outside diameter of the worm, got ${rounded(wheelWidth)} mm`
+  return [{ path: 'gearing.wheelWidth', severity: 'error', message }]
+}
+
 /** Whether the wheels can turn the worm back: they cannot where mu >= cos an tan g. */
 export function lockingNotes(gearing: Gearing): Problem[] {
   const { wormStarts, diameterQuotient, pressureAngle, friction } = gearing

@@ -212,7 +212,7 @@ function fitting(field: FieldInstance, part: number): number {
     'gearing.axialModule': [1, 5],
     'gearing.diameterQuotient': [9, 14],
     'gearing.pressureAngle': [20, 22],
-    'gearing.wheelWidth': [8, 10],
+    'gearing.wheelWidth': [4, 10],
     'gearing.friction': [0, 0.3],
     'rotor.inertia': [1, 10_000],
     'outputs.wheelInertia': [0.001, 10],
@@ -222,18 +222,26 @@ function fitting(field: FieldInstance, part: number): number {
   return field.whole ? Math.round(value) : value
 }
 
-/** A demo machine with every number drawn anew. */
-const drawnMachine = fc
-  .tuple(demo, fc.array(fc.double({ min: 0, max: 1, noNaN: true }), { minLength: 60, maxLength: 60 }))
-  .map(([machine, parts]) =>
-    fieldsOf(machine).reduce(
-      (drawn, field, i) => withValue(drawn, field.path, fitting(field, parts[i] ?? 0)),
-      machine,
-    ),
-  )
+const DRAWS = fc.array(fc.double({ min: 0, max: 1, noNaN: true }), { minLength: 60, maxLength: 60 })
+
+/** A demo machine with every number drawn anew; `number` makes one of a field and a draw from 0 to 1. */
+const drawnMachine = (number: (field: FieldInstance, draw: number) => number): fc.Arbitrary<Machine> =>
+  fc
+    .tuple(demo, DRAWS)
+    .map(([machine, draws]) =>
+      fieldsOf(machine).reduce(
+        (drawn, field, i) => withValue(drawn, field.path, number(field, draws[i] ?? 0)),
+        machine,
+      ),
+    )
+
+const anywhere = ({ min, max, whole }: FieldInstance, draw: number): number => {
+  const value = min + draw * (max - min)
+  return whole ? Math.round(value) : value
+}
 
 test(`2000 machines with every number drawn anew are taken, and come back equal from their text (seed ${SEED})`, () => {
-  const law = fc.property(drawnMachine, (machine) => {
+  const law = fc.property(drawnMachine(fitting), (machine) => {
     expect(checkMachine(machine).filter(({ severity }) => severity === 'error')).toEqual([])
     const text = printMachine(machine)
     const read = parseMachine(text).machine
@@ -241,4 +249,16 @@ test(`2000 machines with every number drawn anew are taken, and come back equal 
     expect(read && printMachine(read)).toBe(text)
   })
   fc.assert(law, { seed: SEED, numRuns: 2000 })
+})
+
+test(`500 machines drawn from the whole of every range get sentences without NaN (seed ${SEED})`, () => {
+  let accepted = 0
+  const law = fc.property(drawnMachine(anywhere), (machine) => {
+    const { machine: read, problems } = checkValue(machine)
+    expectHonest(machine, read, problems)
+    for (const { message } of problems) expect(message).not.toMatch(/NaN|Infinity|undefined/)
+    if (read) accepted++
+  })
+  fc.assert(law, { seed: SEED, numRuns: 500 })
+  expect(accepted).toBeGreaterThan(50)
 })

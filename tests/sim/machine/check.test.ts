@@ -288,6 +288,14 @@ describe('the physics of the mesh', () => {
     expect(locking(limit * 0.5)).toEqual([])
   })
 
+  test('a wheel as wide as the worm is thick cannot be cut', () => {
+    // boot cleaner: da1 = m (q + 2) = 2 x 12 = 24 mm
+    const width = (wheelWidth: number): string[] =>
+      at(checkMachine(withValue(bootCleaner, 'gearing.wheelWidth', wheelWidth)), 'gearing.wheelWidth')
+    expect(width(24)).toEqual(['error: must be below 24 mm, the outside diameter of the worm, got 24 mm'])
+    expect(width(23.9).filter((told) => told.startsWith('error'))).toEqual([])
+  })
+
   test('warns of teeth with a reason, and then not once more that the number is unusual', () => {
     const thick = checkMachine(withValue(bootCleaner, 'gearing.diameterQuotient', 6.5))
     expect(at(thick, 'gearing.diameterQuotient')).toHaveLength(1)
