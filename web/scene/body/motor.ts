@@ -93,7 +93,7 @@ function saddle(layout: Layout, motor: MotorLayout): Piece[] {
 }
 
 /** Two carbon brushes in brass holders on a yoke that lifts off upwards. */
-export function brushGearBody(layout: Layout, motor: MotorLayout, detail: Detail): BufferGeometry {
+export function brushGearBody(motor: MotorLayout, detail: Detail): BufferGeometry {
   const { commutatorRadius: radius, commutatorFront: front, commutatorBack: back } = motor
   const length = front - back
   const z = (front + back) / 2

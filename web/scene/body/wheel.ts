@@ -5,51 +5,53 @@ import type { Layout } from '../../../sim/pose/layout.ts'
 import { type Detail, roundSegments } from '../detail.ts'
 import { type Piece, box, part, piece, rodY, turnedY } from '../solid.ts'
 
-/** Where the paint goes: on the face when the teeth leave room for it, else on a disc that bridges the tooth spaces. */
+/** Where the paint goes: on the face as far as the teeth begin, or on a disc over the teeth where they leave no room. */
 export interface MarkField {
   readonly height: number
   readonly inner: number
   readonly outer: number
-  readonly disc: number | null
+  readonly overTeeth: boolean
 }
 
 export function markField(layout: Layout): MarkField {
-  const { gears, output } = layout
-  const face = gears.wheelWidth / 2
-  const r2 = gears.referenceRadiusWheel
-  const inner = hubRadius(layout) + 0.06 * r2
-  const smallWheel = gears.rootRadiusWheel - inner < 0.42 * r2
-  const thick = 0.12 * gears.wheelWidth
-  return {
-    height: smallWheel ? face + thick : face,
-    inner: smallWheel ? 1.5 * output.shaftRadius : inner,
-    outer: smallWheel ? 0.97 * gears.throatRadiusWheel : gears.rootRadiusWheel - 0.02 * r2,
-    disc: smallWheel ? gears.throatRadiusWheel : null,
-  }
+  const { gears, wheel, output } = layout
+  const face = wheel.faceWidth / 2
+  const inner = 1.06 * wheel.hubRadius
+  const outer = 0.985 * gears.rootRadiusWheel
+  const overTeeth = outer - inner < 0.5 * gears.referenceRadiusWheel
+  if (!overTeeth) return { height: face, inner, outer, overTeeth }
+  const disc = 0.97 * gears.throatRadiusWheel
+  return { height: wheel.hubLength / 2 + 0.03 * wheel.faceWidth, inner: 1.5 * output.shaftRadius, outer: disc, overTeeth }
 }
-
-const hubRadius = (layout: Layout): number =>
-  Math.min(1.9 * layout.output.shaftRadius, 0.55 * layout.gears.rootRadiusWheel)
 
 /** `teeth` - the toothed body, already turned so that it meets the worm at zero turns. */
 export function wheelBody(layout: Layout, teeth: BufferGeometry, detail: Detail): BufferGeometry {
-  const { gears, output } = layout
+  const { gears, wheel, output } = layout
   const segments = roundSegments(detail)
-  const face = gears.wheelWidth / 2
   const r = output.shaftRadius
-  const hub = hubRadius(layout)
-  const field = markField(layout)
-  const rise = output.shaftTop - face
+  const { height, outer, overTeeth } = markField(layout)
+  const hubTop = Math.max(wheel.hubLength / 2, height)
+  const rise = output.shaftTop - hubTop
+  const rim = overTeeth ? gears.throatRadiusWheel : outer
+  const from = overTeeth ? wheel.faceWidth / 2 : height - 0.1
+  const disc: [number, number][] = [
+    [rim, from],
+    [rim, height - 0.04],
+    [0, height - 0.04],
+  ]
+  const boss: [number, number][] = [
+    [1.75 * r, hubTop - 0.1],
+    [1.65 * r, hubTop + 0.3 * rise],
+    [0, hubTop + 0.3 * rise],
+  ]
   const pieces: Piece[] = [
     piece('nylon', teeth),
+    piece('nylonRecess', turnedY(disc, segments)),
+    piece('nylon', turnedY(boss, segments)),
     piece('barSteel', rodY(r, output.shaftBottom, output.shaftTop - 0.15 * r, segments)),
     piece('barSteel', new CylinderGeometry(0.8 * r, r, 0.15 * r, segments), { y: output.shaftTop - 0.075 * r }),
-    piece('nylon', turnedY([[hub, face - 0.2], [0.94 * hub, face + 0.34 * rise], [r, face + 0.34 * rise]], segments)),
-    piece('brightSteel', new CylinderGeometry(1.5 * r, 1.5 * r, 0.34 * rise, 6, 1), { y: face + 0.52 * rise }),
+    piece('brightSteel', new CylinderGeometry(1.45 * r, 1.45 * r, 0.34 * rise, 6, 1), { y: hubTop + 0.47 * rise }),
   ]
-  if (field.disc !== null) {
-    pieces.push(piece('nylonRecess', turnedY([[field.disc, face], [field.disc, field.height], [0, field.height]], segments)))
-  }
   return part(pieces)
 }
 

@@ -1,0 +1,39 @@
+/** Where the motor's parts sit along the shaft [mm]; its size follows the gears, as the data hold no motor drawing. */
+import type { PairProportions } from '../gear/proportions.ts'
+
+export interface MotorLayout {
+  readonly radius: number
+  readonly front: number
+  readonly back: number
+  readonly wall: number
+  readonly magnetRadius: number
+  readonly armatureRadius: number
+  readonly armatureFront: number
+  readonly armatureBack: number
+  readonly commutatorRadius: number
+  readonly commutatorFront: number
+  readonly commutatorBack: number
+}
+
+/** `behind` - z of the rear side of the rear bearing; the commutator begins a little further back. */
+export function motorLayout(gears: PairProportions, shaftRadius: number, behind: number): MotorLayout {
+  const radius = 1.15 * gears.tipRadiusWorm + 0.28 * gears.centreDistance
+  const length = 2.9 * radius
+  const commutatorFront = behind - 0.34 * radius
+  const commutatorBack = commutatorFront - 0.5 * radius
+  const armatureFront = commutatorBack - 0.42 * radius
+  const armatureBack = armatureFront - 1.45 * radius
+  return {
+    radius,
+    front: commutatorFront + 0.12 * radius,
+    back: commutatorFront + 0.12 * radius - length,
+    wall: 0.06 * radius,
+    magnetRadius: 0.76 * radius,
+    armatureRadius: 0.7 * radius,
+    armatureFront,
+    armatureBack,
+    commutatorRadius: Math.max(0.36 * radius, 1.4 * shaftRadius),
+    commutatorFront,
+    commutatorBack,
+  }
+}

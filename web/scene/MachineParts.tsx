@@ -1,0 +1,104 @@
+/** One group a part, moved by the loop; each holds the part's solid, its marks and what it carries. */
+import type { ReactNode } from 'react'
+import { useEffect, useMemo } from 'react'
+import type { InstancedMesh } from 'three'
+import { PART_NAMES, type PartName } from '../../sim/pose/parts.ts'
+import type { SubstanceMaterials } from '../material/materials.ts'
+import type { Theme } from '../material/substances.ts'
+import { Case } from './Case.tsx'
+import { BlurArc } from './Signs.tsx'
+import { bristles } from './body/brush.ts'
+import type { MachineBodies } from './machine-bodies.ts'
+import { type MovingParts, TURNER_OF } from './moving-parts.ts'
+import type { CaseState } from './stage-props.ts'
+
+export interface MachinePartsProps {
+  readonly bodies: MachineBodies
+  readonly materials: SubstanceMaterials
+  readonly parts: MovingParts
+  readonly theme: Theme
+  readonly caseState: CaseState
+  readonly motorCut: boolean
+  readonly selected: PartName | null
+}
+
+export function MachineParts(props: MachinePartsProps) {
+  return PART_NAMES.map((part, index) => (
+    <group key={part} ref={(group) => void (props.parts.groups[index] = group)}>
+      <Part {...props} part={part} />
+    </group>
+  ))
+}
+
+function Part({ part, ...props }: MachinePartsProps & { readonly part: PartName }): ReactNode {
+  const { bodies, materials, parts, theme, selected, motorCut } = props
+  const solid = part === 'motor' && !motorCut ? bodies.wholeMotor : bodies.solids.get(part)
+  if (solid === undefined || solid === null) return null
+  const material = part === selected ? materials.selected : materials.plain
+  if (part === 'case') {
+    const isSelected = part === selected
+    return (
+      <Case bodies={bodies} materials={materials} theme={theme} state={props.caseState} selected={isSelected} />
+    )
+  }
+  const turner = TURNER_OF[part]
+  const mark = bodies.marks.get(part)
+  const pointer = bodies.pointers.get(part)
+  return (
+    <>
+      <mesh
+        ref={(mesh) => {
+          if (part === 'fan') parts.fan = mesh
+        }}
+        geometry={solid}
+        material={material}
+        castShadow
+        receiveShadow
+      />
+      {pointer !== undefined && <mesh geometry={pointer} material={materials.plain} castShadow />}
+      {mark !== undefined && turner !== undefined && (
+        <mesh
+          ref={(mesh) => void (parts.marks[turner] = mesh)}
+          geometry={mark}
+          material={materials.plain}
+        />
+      )}
+      {turner !== undefined && <BlurArc turner={turner} layout={bodies.layout} theme={theme} parts={parts} />}
+      {part === 'fan' && <FanBlur bodies={bodies} parts={parts} />}
+      {(part === 'leftBrush' || part === 'rightBrush') && <Bristles {...props} part={part} />}
+    </>
+  )
+}
+
+function Bristles({ bodies, materials, part, selected }: MachinePartsProps & { readonly part: PartName }) {
+  const mesh = useMemo((): InstancedMesh => {
+    const { offset, tufts } = bodies.layout.output
+    const firstRow = part === 'rightBrush' ? Math.PI - offset : 0
+    const made = bristles(bodies.layout, firstRow + Math.PI / (2 * tufts), materials.plain, bodies.detail)
+    made.castShadow = made.receiveShadow = true
+    return made
+  }, [bodies, materials, part])
+  useEffect(() => {
+    mesh.material = part === selected ? materials.selected : materials.plain
+  }, [mesh, materials, part, selected])
+  useEffect(
+    () => () => {
+      mesh.geometry.dispose()
+      mesh.dispose()
+    },
+    [mesh],
+  )
+  return <primitive object={mesh} />
+}
+
+/** A grey disc in place of blades that are too fast to be told apart. */
+function FanBlur({ bodies, parts }: Pick<MachinePartsProps, 'bodies' | 'parts'>) {
+  const { fan } = bodies.layout
+  if (fan === null) return null
+  return (
+    <mesh ref={(mesh) => void (parts.fanBlur = mesh)} position={[0, 0, fan.z]} visible={false} renderOrder={1}>
+      <cylinderGeometry args={[fan.radius, fan.radius, 0.5 * fan.depth, 48]} />
+      <meshBasicMaterial color="#3a424a" transparent opacity={0.5} depthWrite={false} />
+    </mesh>
+  )
+}

@@ -1,0 +1,49 @@
+/** Everything in the picture, and the one place where real time enters it. */
+import { useFrame } from '@react-three/fiber'
+import type { PartName } from '../../sim/pose/parts.ts'
+import type { Theme } from '../material/substances.ts'
+import { Floor } from './Floor.tsx'
+import { Lights } from './Lights.tsx'
+import { MachineParts } from './MachineParts.tsx'
+import { Arrows } from './Signs.tsx'
+import type { MachineBodies } from './machine-bodies.ts'
+import { type StageLoop, runStageFrame } from './stage-loop.ts'
+import type { CaseState } from './stage-props.ts'
+
+export interface SceneProps {
+  readonly loop: StageLoop
+  readonly bodies: MachineBodies
+  readonly theme: Theme
+  readonly caseState: CaseState
+  readonly motorCut: boolean
+  readonly selected: PartName | null
+  readonly shadowMap: number
+  /** Told after each frame whether another must follow. */
+  onFrame(again: boolean): void
+}
+
+export function Scene(props: SceneProps) {
+  const { loop, bodies, theme, shadowMap } = props
+  return (
+    <>
+      <FrameLoop loop={loop} onFrame={props.onFrame} />
+      <Lights layout={bodies.layout} theme={theme} shadowMap={shadowMap} />
+      <Floor layout={bodies.layout} theme={theme} mapped={shadowMap > 0} />
+      <MachineParts
+        bodies={bodies}
+        materials={loop.materials}
+        parts={loop.parts}
+        theme={theme}
+        caseState={props.caseState}
+        motorCut={props.motorCut}
+        selected={props.selected}
+      />
+      <Arrows layout={bodies.layout} theme={theme} parts={loop.parts} />
+    </>
+  )
+}
+
+function FrameLoop({ loop, onFrame }: Pick<SceneProps, 'loop' | 'onFrame'>) {
+  useFrame((_, elapsed) => onFrame(runStageFrame(loop, elapsed)), -1)
+  return null
+}

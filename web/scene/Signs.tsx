@@ -1,0 +1,114 @@
+/** Arrows for the sense of rotation and arcs for marks that are too fast to be followed. */
+import { useMemo, useEffect } from 'react'
+import { Color, DoubleSide, Matrix4, Quaternion, RingGeometry, ShaderMaterial, Vector3 } from 'three'
+import type { Layout } from '../../sim/pose/layout.ts'
+import { MARK_COLOURS, type Theme } from '../material/substances.ts'
+import blurFragment from './blur.frag.glsl?raw'
+import blurVertex from './blur.vert.glsl?raw'
+import { arrowArc } from './body/arrows.ts'
+import { markField } from './body/wheel.ts'
+import type { MovingParts, Turner } from './moving-parts.ts'
+
+/** Turns flat things in x-y so that they lie round a wheel: x to the viewer, y to the right, z up. */
+const ROUND_WHEEL = new Quaternion().setFromRotationMatrix(
+  new Matrix4().makeBasis(new Vector3(0, 0, 1), new Vector3(1, 0, 0), new Vector3(0, 1, 0)),
+)
+/** The worm's mark points up: x up, y to the left, z to the viewer. */
+const ROUND_WORM = new Quaternion().setFromRotationMatrix(
+  new Matrix4().makeBasis(new Vector3(0, 1, 0), new Vector3(-1, 0, 0), new Vector3(0, 0, 1)),
+)
+
+/** The far end of a wheel's arrow is lifted by this, so that it does not thin out [rad]. */
+const TILT = 0.42
+const HALF = 0.66
+const WORM_HALF = 0.62
+
+export interface SignsProps {
+  readonly layout: Layout
+  readonly theme: Theme
+  readonly parts: MovingParts
+}
+
+export function Arrows({ layout, theme, parts }: SignsProps) {
+  const { gears, shaft, wheel } = layout
+  const geometries = useMemo(() => {
+    const a = layout.gears.centreDistance
+    const radius = layout.gears.outsideRadiusWheel + 0.1 * a + 2
+    const width = 0.05 * a + 1.6
+    const worm = 1.85 * layout.gears.tipRadiusWorm
+    const thick = 0.26 * layout.gears.tipRadiusWorm
+    return {
+      left: arrowArc(radius, width, -Math.PI / 2 - HALF, -Math.PI / 2 + HALF * 0.7),
+      right: arrowArc(radius, width, Math.PI / 2 - HALF, Math.PI / 2 + HALF * 0.7),
+      worm: arrowArc(worm, thick, Math.PI / 2 - WORM_HALF, Math.PI / 2 + WORM_HALF * 0.7),
+    }
+  }, [layout])
+  useEffect(() => () => Object.values(geometries).forEach((geometry) => geometry.dispose()), [geometries])
+  const colours = MARK_COLOURS[theme]
+  const front = shaft.collar + shaft.collarWidth + 0.2
+  return (
+    <>
+      {(['left', 'right'] as const).map((side) => (
+        <group
+          key={side}
+          position={[(side === 'left' ? -1 : 1) * gears.centreDistance, wheel.faceWidth * 0.35, 0]}
+          rotation={[TILT, 0, 0]}
+        >
+          <group quaternion={ROUND_WHEEL}>
+            <mesh ref={(mesh) => void (parts.arrows[side] = mesh)} geometry={geometries[side]}>
+              <meshBasicMaterial color={colours[side]} side={DoubleSide} toneMapped={false} />
+            </mesh>
+          </group>
+        </group>
+      ))}
+      <mesh ref={(mesh) => void (parts.arrows.worm = mesh)} geometry={geometries.worm} position={[0, 0, front]}>
+        <meshBasicMaterial color={colours.worm} side={DoubleSide} toneMapped={false} />
+      </mesh>
+    </>
+  )
+}
+
+function blurMaterial(): ShaderMaterial {
+  return new ShaderMaterial({
+    vertexShader: blurVertex,
+    fragmentShader: blurFragment,
+    uniforms: { turned: { value: 0 }, colour: { value: new Color() } },
+    transparent: true,
+    depthWrite: false,
+    side: DoubleSide,
+  })
+}
+
+/** Lies on the turning part itself, so that it begins at the mark wherever that is. */
+export function BlurArc({ turner, layout, theme, parts }: SignsProps & { readonly turner: Turner }) {
+  const material = useMemo(blurMaterial, [])
+  const ring = useMemo(() => {
+    if (turner === 'worm') return new RingGeometry(1.1 * layout.shaft.radius, 0.98 * layout.shaft.collarRadius, 64)
+    const field = markField(layout)
+    return new RingGeometry(field.inner, field.outer, 72)
+  }, [layout, turner])
+  useEffect(() => () => material.dispose(), [material])
+  useEffect(() => () => ring.dispose(), [ring])
+  useEffect(() => {
+    const uniform = material.uniforms['colour']
+    if (uniform !== undefined) (uniform.value as Color).set(MARK_COLOURS[theme][turner])
+  }, [material, theme, turner])
+  const lift: [number, number, number] =
+    turner === 'worm'
+      ? [0, 0, layout.shaft.collar + layout.shaft.collarWidth / 2 + 0.4]
+      : [0, markField(layout).height + 0.4, 0]
+  return (
+    <mesh
+      ref={(mesh) => {
+        parts.blurs[turner] = mesh
+        parts.blurMaterials[turner] = material
+      }}
+      geometry={ring}
+      material={material}
+      position={lift}
+      quaternion={turner === 'worm' ? ROUND_WORM : ROUND_WHEEL}
+      visible={false}
+      renderOrder={2}
+    />
+  )
+}

@@ -1,0 +1,84 @@
+/** The points that a view must keep inside the free part of the canvas [mm]. */
+import { Vector3 } from 'three'
+import type { Layout } from '../../sim/pose/layout.ts'
+import type { ViewBookmark } from './views.ts'
+
+function boxPoints(x0: number, x1: number, y0: number, y1: number, z0: number, z1: number): Vector3[] {
+  return [x0, x1].flatMap((x) => [y0, y1].flatMap((y) => [z0, z1].map((z) => new Vector3(x, y, z))))
+}
+
+/** Corners of the case are round, so what counts lies further in. */
+const ROUND = 0.3
+
+function casePoints(layout: Layout): Vector3[] {
+  const { halfWidth: w, front, back, corner } = layout.tray
+  const r = ROUND * corner
+  const { top, bottom } = layout.case
+  return [bottom, top].flatMap((y) => [
+    ...boxPoints(-w + r, w - r, y, y, back + r, front - r),
+    ...boxPoints(-w, w, y, y, back + corner, front - corner),
+    ...boxPoints(-w + corner, w - corner, y, y, back, front),
+  ])
+}
+
+function standPoints(layout: Layout): Vector3[] {
+  const { tray, floor, output, gears } = layout
+  const foot = 2.7 * tray.postRadius
+  const reach = gears.centreDistance + output.brushRadius
+  return [
+    ...boxPoints(-tray.postX - foot, tray.postX + foot, floor, floor, tray.postBack - foot, tray.postFront + foot),
+    ...boxPoints(-reach, reach, output.brush, output.brush, 0, 0),
+  ]
+}
+
+function gearPoints(layout: Layout): Vector3[] {
+  const { gears, output, shaft } = layout
+  const reach = gears.centreDistance + 1.12 * gears.outsideRadiusWheel
+  const around = 1.3 * gears.outsideRadiusWheel
+  return [
+    ...boxPoints(-reach, reach, 0, output.shaftTop, -around * 0.7, around * 0.8),
+    ...boxPoints(0, 0, -shaft.collarRadius, shaft.collarRadius, shaft.rearBearing, shaft.front),
+  ]
+}
+
+function motorPoints(layout: Layout): Vector3[] {
+  const { motor, fan, crank, shaft, tray } = layout
+  if (crank !== null) return boxPoints(-crank.arm, crank.arm, -crank.arm, crank.arm, crank.z - crank.arm, shaft.rearBearing)
+  const r = Math.max(motor?.radius ?? 0, fan?.radius ?? 0)
+  return boxPoints(-r, r, Math.max(-r, tray.top), r, shaft.back, shaft.rearBearing)
+}
+
+function apartPoints(layout: Layout): Vector3[] {
+  const { gears, motor, fan } = layout
+  const out = 1.8 * gears.centreDistance + gears.outsideRadiusWheel
+  const housing = motor === null ? 0 : motor.front - motor.back
+  const fanBack = fan === null ? layout.shaft.back : fan.z - 1.3 * housing
+  const height = layout.case.top - layout.case.bottom
+  return [
+    ...standPoints(layout),
+    ...casePoints(layout).map((p) => p.clone().setY(p.y + 1.15 * height)),
+    ...boxPoints(-out, out, -gears.wheelWidth, gears.wheelWidth, 0, 0),
+    ...boxPoints(0, 0, 0, 0, fanBack, layout.shaft.front),
+  ]
+}
+
+export function fitPoints(layout: Layout, subject: ViewBookmark['subject']): Vector3[] {
+  const { shaft, output, gears, tray, floor } = layout
+  const brushReach = gears.centreDistance + output.brushRadius
+  switch (subject) {
+    case 'machine':
+      return [...casePoints(layout), ...standPoints(layout)]
+    case 'gears':
+      return gearPoints(layout)
+    case 'worm': {
+      const around = 2.4 * gears.tipRadiusWorm
+      return boxPoints(-around, around, -gears.tipRadiusWorm, around, shaft.rearBearing, shaft.front)
+    }
+    case 'motor':
+      return motorPoints(layout)
+    case 'brushes':
+      return boxPoints(-brushReach, brushReach, floor, tray.top, -output.brushRadius, output.brushRadius)
+    case 'apart':
+      return apartPoints(layout)
+  }
+}

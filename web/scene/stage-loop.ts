@@ -1,0 +1,134 @@
+/**
+ * The stage's fast lane: one plain object, and the function that makes one picture. Frames are asked for; when
+ * nothing moves none is drawn.
+ */
+import { Vector3, type WebGLRenderer } from 'three'
+import { newPoses, writePoses } from '../../sim/pose/pose.ts'
+import type { SubstanceMaterials } from '../material/materials.ts'
+import { type AnchorPoint, anchorPoints, prepareAnchors, writeAnchors } from './anchors.ts'
+import { type CameraRig, moveCamera } from './camera-rig.ts'
+import type { MachineBodies } from './machine-bodies.ts'
+import { type MovingParts, applyPoses, newMovingParts, showMotion } from './moving-parts.ts'
+import { type Proxies, createProxies, disposeProxies } from './proxies.ts'
+import type { CaseState, StageFrame } from './stage-props.ts'
+
+export interface StageLoop {
+  frame: StageFrame
+  bodies: MachineBodies
+  readonly poses: Float32Array
+  readonly parts: MovingParts
+  readonly rig: CameraRig
+  readonly materials: SubstanceMaterials
+  readonly renderer: WebGLRenderer
+  proxies: Proxies
+  anchors: readonly AnchorPoint[]
+  /** How far apart the parts stand, and should stand. */
+  apart: number
+  apartWanted: number
+  marks: boolean
+  arrows: boolean
+  caseState: CaseState
+  reducedMotion: boolean
+  /** Sense in which the worm last turned. */
+  sense: 1 | -1
+  /** Mean time between frames while it runs [s] */
+  interval: number
+  /** The poses that the shadow map was last drawn for. */
+  readonly shadowed: Float32Array
+  /** Something other than a pose changed since the last shadow. */
+  shadowDue: boolean
+  readonly scratch: Vector3
+}
+
+/** From together to all apart, one part after the other [s] */
+const APART_SECONDS = 1.8
+const DISPLAY_INTERVAL = 1 / 60
+
+export function createStageLoop(
+  frame: StageFrame,
+  bodies: MachineBodies,
+  rig: CameraRig,
+  materials: SubstanceMaterials,
+  renderer: WebGLRenderer,
+): StageLoop {
+  const anchors = anchorPoints(bodies.layout)
+  prepareAnchors(frame, anchors)
+  return {
+    frame,
+    bodies,
+    poses: newPoses(),
+    parts: newMovingParts(),
+    rig,
+    materials,
+    renderer,
+    proxies: createProxies(bodies.layout),
+    anchors,
+    apart: 0,
+    apartWanted: 0,
+    marks: true,
+    arrows: true,
+    caseState: 'clear',
+    reducedMotion: false,
+    sense: 1,
+    interval: DISPLAY_INTERVAL,
+    shadowed: newPoses(),
+    shadowDue: true,
+    scratch: new Vector3(),
+  }
+}
+
+export function changeBodies(loop: StageLoop, bodies: MachineBodies): void {
+  disposeProxies(loop.proxies)
+  loop.bodies = bodies
+  loop.rig.layout = bodies.layout
+  loop.proxies = createProxies(bodies.layout)
+  loop.anchors = anchorPoints(bodies.layout)
+  prepareAnchors(loop.frame, loop.anchors)
+}
+
+function moveApart(loop: StageLoop, elapsed: number): boolean {
+  const rest = loop.apartWanted - loop.apart
+  if (rest === 0) return false
+  const most = loop.reducedMotion ? Infinity : elapsed / APART_SECONDS
+  loop.apart = Math.abs(rest) <= most ? loop.apartWanted : loop.apart + Math.sign(rest) * most
+  return true
+}
+
+/** A long gap is a pause and not a slow frame, so it does not count. */
+function noteInterval(loop: StageLoop, elapsed: number): void {
+  if (elapsed <= 0 || elapsed > 1) return
+  loop.interval += 0.2 * (Math.max(elapsed, 1 / 240) - loop.interval)
+}
+
+/** The shadow is drawn again only when something that casts it has moved. */
+function updateShadow(loop: StageLoop): void {
+  const { poses, shadowed } = loop
+  let moved = loop.shadowDue
+  for (let i = 0; i < poses.length; i++) {
+    if (poses[i] !== shadowed[i]) moved = true
+  }
+  if (!moved) return
+  shadowed.set(poses)
+  loop.shadowDue = false
+  loop.renderer.shadowMap.needsUpdate = true
+}
+
+/** Advances, places and shows everything for one picture; allocates nothing. True when another one must follow. */
+export function runStageFrame(loop: StageLoop, elapsed: number): boolean {
+  const { frame, poses, parts, rig, bodies } = loop
+  frame.advance(elapsed)
+  noteInterval(loop, elapsed)
+  const movingApart = moveApart(loop, elapsed)
+  const movingCamera = moveCamera(rig, elapsed)
+  writePoses(poses, bodies.layout, frame.turns, loop.apart)
+  applyPoses(parts, poses)
+  const speed = frame.wormTurnsPerSecond
+  if (speed !== 0) loop.sense = speed > 0 ? 1 : -1
+  const turned = speed * loop.interval
+  const arrows = loop.arrows && loop.apart === 0
+  const fast = showMotion(parts, bodies.layout, turned, loop.sense, loop.marks, arrows)
+  loop.materials.setStripe(loop.marks && !fast)
+  writeAnchors(frame, loop.anchors, poses, rig.camera, rig.width, rig.height, loop.scratch)
+  updateShadow(loop)
+  return frame.needsFrame || movingApart || movingCamera
+}

@@ -1,0 +1,70 @@
+/** What the stage is told and what it tells: plain values and one mutable object, no stores. */
+import type { WormTurns } from '../../sim/drive/turns.ts'
+import type { Machine } from '../../sim/machine/machine.ts'
+import type { PartName } from '../../sim/pose/parts.ts'
+import type { Theme } from '../material/substances.ts'
+import type { QualityLevel } from './quality.ts'
+import type { ViewName } from './views.ts'
+
+export type CaseState = 'closed' | 'clear' | 'off'
+
+/** Pixels at each side of the canvas that other things cover. */
+export interface FreeArea {
+  readonly left: number
+  readonly top: number
+  readonly right: number
+  readonly bottom: number
+}
+
+export interface HandDrag {
+  readonly phase: 'start' | 'move' | 'end'
+  /** Signed turns of the worm since the drag began. */
+  readonly wormTurns: number
+}
+
+/** Where something is on the canvas [px], from its top left corner. */
+export interface Anchor {
+  x: number
+  y: number
+  visible: boolean
+}
+
+export type AnchorName = 'worm' | PartName
+
+/** Shared with the loop and never rendered from. */
+export interface StageFrame {
+  /** Called once a drawn frame with the real time since the last one [s], before the parts are placed. */
+  advance(elapsed: number): void
+  /** Where the worm is now. */
+  readonly turns: WormTurns
+  /** Speed as it is shown, about +z [turn/s]; decides blur arcs and the sense of the arrows. */
+  wormTurnsPerSecond: number
+  /** False when a picture stays true until something is asked for. */
+  needsFrame: boolean
+  /** Where the labels of parts belong; written each frame. */
+  readonly anchors: Partial<Record<AnchorName, Anchor>>
+}
+
+export interface StageProps {
+  readonly machine: Machine
+  readonly theme: Theme
+  readonly caseState: CaseState
+  readonly motorCut: boolean
+  /** 0 together, 1 all parts off */
+  readonly apart: number
+  /** Goes to the bookmark whenever `nonce` changes. */
+  readonly view: { readonly name: ViewName; readonly nonce: number }
+  readonly marks: boolean
+  readonly arrows: boolean
+  readonly quality: 'auto' | QualityLevel
+  readonly reducedMotion: boolean
+  readonly selected: PartName | null
+  readonly freeArea: FreeArea
+  readonly frame: StageFrame
+  onSelect(part: PartName | null): void
+  onHandDrag(drag: HandDrag): void
+  onQuality(level: QualityLevel, why: 'slow' | 'chosen'): void
+  onFirstPicture(): void
+  onContextLost(): void
+  onNoWebGl(): void
+}

@@ -1,0 +1,47 @@
+/** Draws frames while they are asked for, and measures what one costs. */
+
+export interface Ticker {
+  /** Asks for a frame. */
+  wake(): void
+  /** Draws exactly one frame now, `elapsed` seconds after the last one. */
+  draw(elapsed: number): void
+  stop(): void
+}
+
+/** `draw` makes one picture and says whether another must follow. */
+export function createTicker(draw: (elapsed: number) => boolean): Ticker {
+  let handle = 0
+  let last: number | null = null
+  const step = (now: number) => {
+    handle = 0
+    const elapsed = last === null ? 0 : Math.max(0, (now - last) / 1000)
+    last = now
+    if (draw(elapsed)) wake()
+    else if (handle === 0) last = null
+  }
+  const wake = () => {
+    if (handle === 0) handle = requestAnimationFrame(step)
+  }
+  return {
+    wake,
+    draw,
+    stop: () => cancelAnimationFrame(handle),
+  }
+}
+
+const tickers = new Set<Ticker>()
+
+export function enlist(ticker: Ticker): () => void {
+  tickers.add(ticker)
+  return () => void tickers.delete(ticker)
+}
+
+/** Asks every mounted stage for a frame. */
+export function requestFrame(): void {
+  for (const ticker of tickers) ticker.wake()
+}
+
+/** Draws exactly one frame on every mounted stage, `elapsed` seconds after the last one; for tests and pictures. */
+export function drawNow(elapsed = 0): void {
+  for (const ticker of tickers) ticker.draw(elapsed)
+}
