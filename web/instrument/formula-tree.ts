@@ -13,6 +13,7 @@ export type Tree =
   | { readonly kind: 'product'; readonly factors: readonly Tree[] }
   | { readonly kind: 'fraction'; readonly above: Tree; readonly below: Tree }
   | { readonly kind: 'power'; readonly base: Tree; readonly exponent: number }
+  | { readonly kind: 'root'; readonly of: Tree }
   | { readonly kind: 'magnitude'; readonly of: Tree }
   | { readonly kind: 'call'; readonly name: FunctionName; readonly of: Tree }
 
@@ -34,7 +35,12 @@ export const fraction = (above: TreePart, below: TreePart): Tree => ({
   above: tree(above),
   below: tree(below),
 })
-export const power = (base: TreePart, exponent: number): Tree => ({ kind: 'power', base: tree(base), exponent })
+export const power = (base: TreePart, exponent: number): Tree => ({
+  kind: 'power',
+  base: tree(base),
+  exponent,
+})
+export const root = (of: TreePart): Tree => ({ kind: 'root', of: tree(of) })
 export const magnitude = (of: TreePart): Tree => ({ kind: 'magnitude', of: tree(of) })
 export const call = (name: FunctionName, of: TreePart): Tree => ({ kind: 'call', name, of: tree(of) })
 
@@ -68,6 +74,8 @@ export function worth(of: Tree, values: Values): number {
       return part(of.above) / part(of.below)
     case 'power':
       return part(of.base) ** of.exponent
+    case 'root':
+      return Math.sqrt(Math.max(0, part(of.of)))
     case 'magnitude':
       return Math.abs(part(of.of))
     case 'call':

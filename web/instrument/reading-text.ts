@@ -15,6 +15,9 @@ export type Unit =
   | '°'
   | 'm'
   | 'mm'
+  | 'Ω'
+  | 'kg m²'
+  | 'mH'
   | 'V s/rad'
   | 'N m s/rad'
   | 'N m s²/rad²'
@@ -59,7 +62,10 @@ const RAISED = '⁰¹²³⁴⁵⁶⁷⁸⁹'
 /** As in 2.20 × 10⁻⁸. */
 function scientific(value: number, digits: number): string {
   const [factor = '', exponent = ''] = value.toExponential(digits - 1).split('e')
-  const raised = exponent.replace('+', '').replace('-', '⁻').replace(/\d/g, (digit) => RAISED[Number(digit)] ?? '')
+  const raised = exponent
+    .replace('+', '')
+    .replace('-', '⁻')
+    .replace(/\d/g, (digit) => RAISED[Number(digit)] ?? '')
   return `${factor.replace('-', MINUS)} × 10${raised}`
 }
 
