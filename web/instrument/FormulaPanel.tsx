@@ -1,0 +1,120 @@
+/** Where a number comes from: its formula, the numbers put in, the result, and who says so. Escape closes it. */
+import { type KeyboardEvent, type MouseEvent, useEffect, useRef } from 'react'
+import { FormulaMath, SymbolMath } from './FormulaMath.tsx'
+import type { FormulaRow } from './formula.ts'
+import { SYMBOLS, type SymbolRow } from './formula-symbols.ts'
+import { symbolsOf } from './formula-tree.ts'
+import { FORMULAS, type FormulaId, outcome, symbolValue } from './formulas.ts'
+import { Icon } from './Icon.tsx'
+import { NOTHING, givenFigure, quantityText } from './reading-text.ts'
+import type { Situation } from './situation.ts'
+import './formula.css'
+
+interface FormulaPanelProps {
+  readonly id: FormulaId
+  readonly situation: Situation
+  /** Which numbers are put in: 'now', or 'steady running, setting 2'. */
+  readonly moment: string
+  readonly onClose: () => void
+}
+
+export function FormulaPanel({ id, situation, moment, onClose }: FormulaPanelProps) {
+  const dialog = useRef<HTMLDialogElement>(null)
+  const row = FORMULAS[id]
+  useEffect(() => {
+    if (!dialog.current?.open) dialog.current?.showModal()
+  }, [])
+
+  /** Keys of the page rest while the panel is open. */
+  const keepKeys = (event: KeyboardEvent) => event.stopPropagation()
+  const pressedBeside = (event: MouseEvent) => {
+    if (event.target === dialog.current) dialog.current?.close()
+  }
+  return (
+    <dialog
+      className="formula-panel"
+      aria-labelledby="formula-title"
+      ref={dialog}
+      onClose={onClose}
+      onKeyDown={keepKeys}
+      onClick={pressedBeside}
+    >
+      <div className="formula-body">
+        <header>
+          <h2 id="formula-title">{row.title}</h2>
+          <button type="button" className="button icon plain" onClick={() => dialog.current?.close()}>
+            <Icon name="close" size={16} />
+            <span className="unseen">Close</span>
+          </button>
+        </header>
+        <FormulaMath row={row} />
+        <FormulaResult id={id} row={row} situation={situation} moment={moment} />
+        <SymbolList row={row} situation={situation} />
+        <p className="formula-source">{row.source}</p>
+      </div>
+    </dialog>
+  )
+}
+
+function FormulaResult({
+  id,
+  row,
+  situation,
+  moment,
+}: Omit<FormulaPanelProps, 'onClose'> & { row: FormulaRow }) {
+  const { value, byFormula } = outcome(id, situation)
+  const text = quantityText(value, row.unit)
+  return (
+    <div className="formula-result">
+      <p className="small">With the numbers of {moment}</p>
+      {!row.lawOnly && byFormula && <FormulaMath row={row} values={symbolValue(situation)} />}
+      <p className="number">
+        {byFormula && !row.lawOnly ? '= ' : ''}
+        {text}
+      </p>
+      {!byFormula && !row.lawOnly && <p>{row.holds ?? 'The formula does not hold at this moment.'}</p>}
+      {byFormula && row.holds && <p className="small">{row.holds}</p>}
+    </div>
+  )
+}
+
+const ORIGINS: Record<SymbolRow['origin'], string> = {
+  set: 'set by you',
+  read: 'computed',
+  found: 'from the teeth',
+}
+
+function SymbolList({ row, situation }: { readonly row: FormulaRow; readonly situation: Situation }) {
+  const value = symbolValue(situation)
+  return (
+    <table className="formula-symbols">
+      <caption className="unseen">Symbols of the formula</caption>
+      <tbody>
+        {symbolsOf(row.right).map((name) => {
+          const { words, unit, origin } = SYMBOLS[name]
+          return (
+            <tr key={name}>
+              <th scope="row">
+                <SymbolMath name={name} />
+              </th>
+              <td>
+                {words}
+                <span className="small"> {ORIGINS[origin]}</span>
+              </td>
+              <td className="number">
+                {origin === 'set'
+                  ? `${givenFigure(value(name))} ${unit}`.replace(' °', '°')
+                  : shown(value(name), unit)}
+              </td>
+            </tr>
+          )
+        })}
+      </tbody>
+    </table>
+  )
+}
+
+const shown = (value: number, unit: SymbolRow['unit']): string => {
+  const text = quantityText(value, unit)
+  return text === NOTHING ? 'varies' : text
+}
