@@ -1,0 +1,134 @@
+/** The numbers that belong to one part of the machine, each with its formula where it has one. */
+import { pairProportions } from '../../sim/gear/proportions.ts'
+import type { PartName } from '../../sim/pose/parts.ts'
+import { rpm } from '../../sim/quantity/convert.ts'
+import type { FormulaId } from './formulas.ts'
+import { type Unit, givenFigure, quantityText } from './reading-text.ts'
+import type { Situation } from './situation.ts'
+
+export interface PartNumber {
+  readonly name: string
+  readonly text: string
+  readonly formula?: FormulaId
+}
+
+type Numbers = (situation: Situation) => readonly PartNumber[]
+
+const number = (name: string, value: number, unit: Unit, formula?: FormulaId): PartNumber =>
+  formula ? { name, text: quantityText(value, unit), formula } : { name, text: quantityText(value, unit) }
+const given = (name: string, value: number, unit: string): PartNumber => ({
+  name,
+  text: unit === '' ? givenFigure(value) : `${givenFigure(value)} ${unit}`,
+})
+
+const wormThrust = ({ machine, reading }: Situation): number => {
+  const radius = (machine.gearing.axialModule * machine.gearing.wheelTeeth) / 2000
+  return (reading.meshTorqueLeft + reading.meshTorqueRight) / radius
+}
+
+const wheel =
+  (side: 'left' | 'right'): Numbers =>
+  ({ machine, reading }) => {
+    const left = side === 'left'
+    return [
+      given('Teeth', machine.gearing.wheelTeeth, ''),
+      number(
+        'Reference diameter',
+        machine.gearing.axialModule * machine.gearing.wheelTeeth,
+        'mm',
+        'wheelDiameter',
+      ),
+      number(
+        'Speed',
+        rpm(left ? reading.leftSpeed : reading.rightSpeed),
+        'r/min',
+        left ? 'leftSpeed' : 'rightSpeed',
+      ),
+      number(
+        'Torque',
+        left ? reading.leftTorque : reading.rightTorque,
+        'N m',
+        left ? 'leftTorque' : 'rightTorque',
+      ),
+      number(
+        'Lost in its mesh',
+        left ? reading.meshLossLeft : reading.meshLossRight,
+        'W',
+        left ? 'meshLossLeft' : 'meshLossRight',
+      ),
+    ]
+  }
+
+const output =
+  (side: 'left' | 'right'): Numbers =>
+  ({ machine, reading, leftLoad, rightLoad }) => {
+    const left = side === 'left'
+    return [
+      { name: 'Load', text: (left ? leftLoad : rightLoad).name || 'none' },
+      given('Rows of bristles or blades', machine.outputs.tufts, ''),
+      number(
+        'Power taken',
+        left ? reading.outputLeft : reading.outputRight,
+        'W',
+        left ? 'leftPower' : 'rightPower',
+      ),
+    ]
+  }
+
+const rotor: Numbers = ({ machine, reading }) => {
+  const { gearing } = machine
+  return [
+    {
+      name: 'Worm',
+      text: `${gearing.wormStarts} ${gearing.wormStarts === 1 ? 'start' : 'starts'}, ${gearing.hand} hand`,
+    },
+    number('Lead', pairProportions(gearing).lead, 'mm', 'lead'),
+    number(
+      'Lead angle',
+      Math.atan(gearing.wormStarts / gearing.diameterQuotient) * (180 / Math.PI),
+      '°',
+      'leadAngle',
+    ),
+    number('Speed', rpm(reading.wormSpeed), 'r/min', 'motorSpeed'),
+    given('Inertia', machine.rotor.inertia, 'kg cm²'),
+  ]
+}
+
+const bearings: Numbers = (situation) => [
+  number('Push along the worm, both meshes', wormThrust(situation), 'N', 'leftAxialForce'),
+]
+
+const NUMBERS: Record<PartName, Numbers> = {
+  case: () => [],
+  tray: ({ machine }) => [
+    number('Worm to wheel axis', pairProportions(machine.gearing).centreDistance, 'mm', 'centreDistance'),
+  ],
+  motor: ({ machine, reading }) => [
+    number('Torque', reading.motorTorque, 'N m', 'motorTorque'),
+    ...(machine.motor ? [given('Motor constant', machine.motor.emfConstant, 'V s/rad')] : []),
+    number('Mean voltage at the brushes', reading.motorVoltage, 'V'),
+  ],
+  rotor,
+  fan: ({ machine, reading }) => [
+    given('Blades', machine.rotor.fanBlades, ''),
+    number('Power to the air', reading.fanLoss, 'W', 'fanLoss'),
+  ],
+  brushGear: ({ machine, reading }) => [
+    number('Mean current', reading.currentMean, 'A', 'meanCurrent'),
+    ...(machine.motor ? [given('Drop of both brushes', machine.motor.brushDrop, 'V')] : []),
+    number('Lost at the brushes', reading.brushLoss, 'W', 'brushLoss'),
+  ],
+  frontBearing: bearings,
+  rearBearing: ({ reading }) => [number('Friction of the rotor', reading.frictionLoss, 'W', 'frictionLoss')],
+  leftWheel: wheel('left'),
+  rightWheel: wheel('right'),
+  leftBrush: output('left'),
+  rightBrush: output('right'),
+  crank: ({ reading }) => [
+    number('Speed', rpm(reading.wormSpeed), 'r/min', 'motorSpeed'),
+    number('Torque of the hand', reading.motorTorque, 'N m', 'crankTorque'),
+  ],
+}
+
+export const partNumbers = (part: PartName, situation: Situation): readonly PartNumber[] =>
+  NUMBERS[part](situation)
