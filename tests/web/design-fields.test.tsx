@@ -1,0 +1,86 @@
+import { renderToStaticMarkup } from 'react-dom/server'
+import { expect, test } from 'vitest'
+import { checkMachine } from '../../sim/machine/check.ts'
+import { FIELDS, fieldsOf, withValue } from '../../sim/machine/fields.ts'
+import { designFacts, lockingWords } from '../../web/design/facts.ts'
+import { fieldText, plainNumber, readFieldText, stepped, unitText } from '../../web/design/field-text.ts'
+import { format, normalize, refusal, sanitize } from '../../web/design/quantity-plugin.ts'
+import { Problems } from '../../web/instrument/Problems.tsx'
+import { bootCleaner, demoMachines, ventOpener } from '../support/machines.ts'
+
+const teeth = fieldsOf(bootCleaner).find(({ path }) => path === 'gearing.wheelTeeth')!
+const judge = (value: number) => checkMachine(withValue(bootCleaner, teeth.path, value))
+
+test('leva is given the number, and the field as its settings', () => {
+  expect(normalize({ first: 20, field: teeth, judge })).toEqual({
+    value: 20,
+    settings: { field: teeth, judge },
+  })
+})
+
+test('leva stores finite numbers only', () => {
+  expect(sanitize(31)).toBe(31)
+  for (const bad of [Number.NaN, Number.POSITIVE_INFINITY, '31', null, undefined, {}]) {
+    expect(() => sanitize(bad)).toThrow('finite')
+  }
+})
+
+test('a value that the checks forbid is refused in their own words, others are not', () => {
+  expect(refusal({ field: teeth, judge }, 31)).toBeNull()
+  expect(refusal({ field: teeth, judge }, 2.5)).toMatch(/whole/)
+  expect(refusal({ field: teeth, judge }, 1000)).toMatch(/1000/)
+})
+
+test('what a field writes reads back as the same number', () => {
+  for (const value of [20, 0.0432, 2.2e-8, -0.35, 1 / 3]) {
+    expect(plainNumber(format(value))).toBeCloseTo(value, 12)
+    expect(plainNumber(fieldText(value))! / value).toBeCloseTo(1, 11)
+  }
+})
+
+test('a text with a unit is read in the unit of the field, a plain number at once', async () => {
+  const read = (text: string, unit: string) => new Promise((done) => readFieldText(text, unit, done))
+  expect(await read('2', 'mm')).toEqual({ value: 2 })
+  expect(await read('−0.5', 'N m')).toEqual({ value: -0.5 })
+  expect(await read('0.5 in', 'mm')).toEqual({ value: 12.7 })
+  expect(await read('12 kgf cm', 'N m')).toEqual({ value: 1.176798 })
+  expect(await read('three', 'mm')).toHaveProperty('problem')
+})
+
+test('steps leave no dust and stay inside the limits', () => {
+  expect(stepped(0.09, 1, { step: 0.01, min: 0, max: 0.5 })).toBe(0.1)
+  expect(stepped(0.125, 1, { step: 0.01, min: 0, max: 0.5 })).toBe(0.135)
+  expect(stepped(2.2e-8, 3, { step: 1e-9, min: 0, max: 1 })).toBe(2.5e-8)
+  expect(stepped(120, 1, teeth)).toBe(teeth.max)
+})
+
+test('every unit of the table has a spelling for people', () => {
+  const units = new Set(FIELDS.map(({ unit }) => unitText(unit)))
+  expect([...units].filter((unit) => /ohm|deg|\d/.test(unit))).toEqual([])
+  expect(unitText('N m s2/rad2')).toBe('N m s²/rad²')
+})
+
+test('self-locking is told apart from nearly', () => {
+  expect(lockingWords(bootCleaner)).toMatch(/^Nearly self-locking/)
+  expect(lockingWords(ventOpener)).toMatch(/^Self-locking/)
+})
+
+test('the facts of every machine are numbers', () => {
+  for (const machine of demoMachines) {
+    for (const { text } of designFacts(machine)) expect(text).toMatch(/^\d|^none$/)
+  }
+})
+
+test('a problem is told by sign and word, with its field and the way there', () => {
+  const problems = [
+    { path: 'gearing.wheelTeeth', severity: 'error', message: 'must be a whole number' },
+    { path: 'supply.voltage', severity: 'warning', message: 'is usually 207 to 253 V' },
+  ] as const
+  const page = renderToStaticMarkup(
+    <Problems problems={problems} labelOf={(path) => `field ${path}`} onGoTo={() => undefined} />,
+  )
+  expect(page).toMatch(/<strong>Error<\/strong> field gearing.wheelTeeth: must be a whole number\./)
+  expect(page).toMatch(/<strong>Warning<\/strong> field supply.voltage/)
+  expect(page.match(/<button/g)).toHaveLength(2)
+  expect(page.match(/<svg/g)).toHaveLength(2)
+})

@@ -1,0 +1,25 @@
+/** The left column of Design: which machine is edited, and its parameters once they have come. */
+import { Suspense, lazy } from 'react'
+import { useMachine } from '../frame/workshop.ts'
+import './design.css'
+
+const ParameterSheet = lazy(() => import('./ParameterSheet.tsx'))
+
+export function DesignSheet() {
+  const name = useMachine((machine) => machine.name)
+  return (
+    <div className="design-sheet">
+      <header className="design-head">
+        <h2>Parameters</h2>
+        <p className="small">{name}</p>
+      </header>
+      <Suspense fallback={<p className="design-wait">Getting the parameters ready.</p>}>
+        <ParameterSheet />
+      </Suspense>
+      <p className="design-hint small">
+        Type a number, or one with its unit, such as 0.5 in or 12 kgf cm. Arrow keys step it; Escape brings
+        the old one back.
+      </p>
+    </div>
+  )
+}

@@ -1,0 +1,69 @@
+/** One section of the field table as a leva schema. leva splits keys at points, so its keys have none. */
+import type { Field, SectionName } from '../../sim/machine/field.ts'
+import { checkMachine } from '../../sim/machine/check.ts'
+import { fieldsOf, valueAt, withValue } from '../../sim/machine/fields.ts'
+import type { Machine } from '../../sim/machine/machine.ts'
+import type { DocumentStore } from '../store/document.ts'
+import { choiceInput } from './ChoiceInput.tsx'
+import { CHOICES, type Choice } from './choices.ts'
+import { quantityInput } from './QuantityInput.tsx'
+
+export interface SectionFields {
+  readonly fields: readonly Field[]
+  readonly choices: readonly Choice[]
+}
+
+export const sectionFieldsOf = (machine: Machine, section: SectionName): SectionFields => ({
+  fields: fieldsOf(machine).filter((field) => field.section === section),
+  choices: CHOICES.filter((choice) => choice.section === section),
+})
+
+export const levaKey = (path: string): string => path.replaceAll('.', '/')
+
+interface ChangeContext {
+  readonly initial: boolean
+  readonly fromPanel: boolean
+}
+
+/** leva also reports its first value and what the document tells it: only what a person did is an edit. */
+const editBy =
+  (document: DocumentStore, path: string) =>
+  (value: number | string, _key: string, { initial, fromPanel }: ChangeContext) => {
+    if (!initial && fromPanel) document.edit((machine) => withValue(machine, path, value))
+  }
+
+export function sectionSchema(document: DocumentStore, { fields, choices }: SectionFields) {
+  const { machine } = document.store.getState()
+  const now = () => document.store.getState().machine
+  const gesture = { onEditStart: () => document.beginGesture(), onEditEnd: () => document.endGesture() }
+  const numbers = fields.map((field) => [
+    levaKey(field.path),
+    quantityInput({
+      first: valueAt(machine, field.path),
+      field,
+      judge: (value) => checkMachine(withValue(now(), field.path, value)),
+      label: field.label,
+      onChange: editBy(document, field.path),
+      ...gesture,
+    }),
+  ])
+  const chosen = choices.map((choice) => [
+    levaKey(choice.path),
+    choiceInput({
+      first: choice.chosen(machine),
+      choice,
+      label: choice.label,
+      onChange: editBy(document, choice.path),
+    }),
+  ])
+  return Object.fromEntries([...numbers, ...chosen])
+}
+
+/** What leva is told when the document has changed; fields that the new machine does not have are left out. */
+export function sectionValues(machine: Machine, section: SectionName): Record<string, number | string> {
+  const { fields, choices } = sectionFieldsOf(machine, section)
+  return Object.fromEntries([
+    ...fields.map(({ path }) => [levaKey(path), valueAt(machine, path)]),
+    ...choices.map((choice) => [levaKey(choice.path), choice.chosen(machine)]),
+  ])
+}
