@@ -27,7 +27,7 @@ export function LaneHead({ part, covered }: LaneHeadProps) {
   const [name, more] = NAMES[part]
   return (
     <div className="lane-head" data-part={part}>
-      <MarkSign part={part} />
+      <MarkSign part={part} size={34} />
       <div className="lane-words">
         <h3 className="lane-name">
           {name}
@@ -43,7 +43,7 @@ export function LaneHead({ part, covered }: LaneHeadProps) {
             <span className="when-anticlockwise">
               <Icon name="anticlockwise" size={15} /> anticlockwise
             </span>{' '}
-            <span className="lane-eye">from above</span>
+            <span>seen from above</span>
           </p>
         )}
       </div>

@@ -29,11 +29,17 @@ function stepped(turns: number, key: string): number | null {
   return Math.min(FARTHEST_FLAG, Math.max(0, whole + step))
 }
 
+const FlagCloth = ({ text }: { readonly text: string }) => (
+  <span className="tape-flag-cloth">
+    <span>You: {text}</span>
+  </span>
+)
+
 export function TapeFlag({ element, turns, text, onMove }: TapeFlagProps) {
   if (!onMove) {
     return (
       <div className="tape-flag" ref={element}>
-        <span className="tape-flag-cloth">You: {text}</span>
+        <FlagCloth text={text} />
       </div>
     )
   }
@@ -57,7 +63,7 @@ export function TapeFlag({ element, turns, text, onMove }: TapeFlagProps) {
       aria-valuetext={turns === null ? 'nothing yet' : `${text} worm turns`}
       onKeyDown={pressed}
     >
-      <span className="tape-flag-cloth">You: {turns === null ? '?' : text}</span>
+      <FlagCloth text={turns === null ? '?' : text} />
     </div>
   )
 }

@@ -94,7 +94,7 @@ const ticksToTooth = (turns: WormTurns, tooth: number, z1: number): number =>
 /** The tooth has gone past the pointer between the count of zero and now. */
 export function toothPassed(turns: WormTurns, tooth: number, z1: number): boolean {
   const ahead = ticksToTooth(turns, tooth, z1) - turns.rest * z1
-  return tooth >= 0 ? ahead <= 0 : ahead >= 0
+  return tooth === 0 || (tooth > 0 ? ahead <= 0 : ahead >= 0)
 }
 
 /** 1, or 5 where passes come too close or too fast to be told apart. */

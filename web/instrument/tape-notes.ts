@@ -9,7 +9,8 @@ import { type Pen, haloText, wordFont } from './tape-pen.ts'
 /** Flags are drawn by the page and are about this wide; the pole stands at the left. */
 export const FLAG_WIDTH = 92
 
-const SMALL_FIGURES = 0.66
+/** Letters are never under 14 px, not even these. */
+const smallFigures = (word: number): number => Math.max(14, 0.76 * word)
 
 /** Width of "10 1/3 worm turns" with the fraction set small, the one figure above the other. */
 function mixedWidth(pen: Pen, { whole, top, bottom }: MixedTurns, after: string): number {
@@ -17,13 +18,14 @@ function mixedWidth(pen: Pen, { whole, top, bottom }: MixedTurns, after: string)
   ctx.font = wordFont(pen, sizes.word)
   const plain = ctx.measureText(`${whole}`).width + ctx.measureText(after).width
   if (top === 0) return plain
-  ctx.font = wordFont(pen, SMALL_FIGURES * sizes.word)
+  ctx.font = wordFont(pen, smallFigures(sizes.word))
   return plain + ctx.measureText(`${top}/${bottom}`).width + 3
 }
 
 function drawMixed(pen: Pen, { whole, top, bottom }: MixedTurns, after: string, left: number, y: number): void {
   const { ctx, colours, sizes } = pen
-  const word = sizes.word
+  const { word } = sizes
+  const small = smallFigures(word)
   let x = left
   const put = (text: string, size: number, lift: number) => {
     ctx.font = wordFont(pen, size)
@@ -35,9 +37,9 @@ function drawMixed(pen: Pen, { whole, top, bottom }: MixedTurns, after: string, 
   put(`${whole}`, word, 0)
   if (top > 0) {
     x += 2
-    put(`${top}`, SMALL_FIGURES * word, 0.28 * word)
-    put('/', SMALL_FIGURES * word, 0.12 * word)
-    put(`${bottom}`, SMALL_FIGURES * word, -0.02 * word)
+    put(`${top}`, small, 0.26 * word)
+    put('/', small, 0.06 * word)
+    put(`${bottom}`, small, -0.12 * word)
     x += 1
   }
   put(after, word, 0)
@@ -110,6 +112,20 @@ export function drawMiss(pen: Pen, tape: TapeWindow, flag: number, z1: number, z
   drawArrow(pen, { from, to, y, gap, bothEnds: false })
   pen.ctx.textAlign = 'center'
   haloText(pen, text, (from + to) / 2, y + 0.34 * word, pen.colours.lane)
+}
+
+/** Pole of the prediction's flag, down to the worm's scale. */
+export function drawPole(pen: Pen, tape: TapeWindow, flag: number): void {
+  const { ctx, colours, sizes } = pen
+  const x = tapeX(tape, 0, flag)
+  ctx.strokeStyle = colours.ink
+  ctx.lineWidth = 2
+  ctx.setLineDash([4, 3])
+  ctx.beginPath()
+  ctx.moveTo(x, sizes.top + sizes.lane / 2 - 18)
+  ctx.lineTo(x, sizes.top + 2 * sizes.lane)
+  ctx.stroke()
+  ctx.setLineDash([])
 }
 
 /** A small wedge at each "Mark passed", a ring where a pass was missed. */

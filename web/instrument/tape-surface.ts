@@ -3,7 +3,7 @@ import { TICKS_PER_TURN, type WormTurns, noTurns } from '../../sim/drive/turns.t
 import type { Frame } from '../frame/frame.ts'
 import { type TapeWindow, coveredTape, dashStep, followTurns, openTape, tapeX } from './tape-layout.ts'
 import { drawCursor, drawNumbers, drawPasses, drawTeeth, drawWheelMarks } from './tape-marks.ts'
-import { drawMiss, drawTaps, drawWheelTurn } from './tape-notes.ts'
+import { drawMiss, drawPole, drawTaps, drawWheelTurn } from './tape-notes.ts'
 import { type Pen, WEDGE_ROOM, hatchPattern, readColours, tapeSizes } from './tape-pen.ts'
 
 /**
@@ -43,6 +43,7 @@ export function drawTape(pen: Pen, tape: TapeWindow, turns: WormTurns, content: 
   if (open) drawTeeth(pen, tape, turns, starts, teeth)
   if (cover !== 'all') drawCursor(pen, tape.cursor)
   drawPasses(pen, tape, turns, speed, cover !== 'all')
+  if (flag !== null) drawPole(pen, tape, flag)
   drawNumbers(pen, tape, turns, speed, cover !== 'all')
   if (!open) return
   drawWheelMarks(pen, tape, turns, starts, teeth)
