@@ -47,10 +47,13 @@ async function measure(page, session) {
 /** What the bare scene must match: the picture's size, its smoothing, its triangles and draw calls. */
 const describePicture = (page) =>
   page.evaluate(() => {
-    const canvases = [...document.querySelectorAll('canvas')]
-    const canvas = canvases.sort((a, b) => b.width * b.height - a.width * a.height)[0]
+    const drawn = [...document.querySelectorAll('canvas')]
+      .map((canvas) => ({ canvas, context: canvas.getContext('webgl2') }))
+      .filter(({ context }) => context !== null)
+      .sort((a, b) => b.canvas.width * b.canvas.height - a.canvas.width * a.canvas.height)
+    const { canvas, context } = drawn[0]
     const { triangles, drawCalls } = window.counterturn.renderInfo()
-    const antialias = canvas.getContext('webgl2')?.getContextAttributes()?.antialias ? 1 : 0
+    const antialias = context.getContextAttributes()?.antialias ? 1 : 0
     return { width: canvas.width, height: canvas.height, antialias, triangles, drawCalls }
   })
 

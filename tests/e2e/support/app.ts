@@ -1,4 +1,4 @@
-/** Shared steps of the browser tests. `window.counterturn` is declared where the page makes it: web/frame/exact.ts. */
+/** Shared steps of the browser tests. `window.counterturn` is declared where the page makes it: web/exact.ts. */
 import type { Page } from '@playwright/test'
 
 /** What went on while a page was open, for tests that want silence. */
