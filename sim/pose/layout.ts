@@ -88,7 +88,9 @@ function shaftLayout(gearing: Gearing, gears: PairProportions): Omit<ShaftLayout
   const block = 1.32 * tip
   const beside = Math.sqrt(Math.max(0, re * re - (a - block) * (a - block)))
   const bearing = Math.max(gears.threadLength / 2 + wormBody(gearing).stubLength, beside) + 0.5 * bearingWidth + 0.12 * tip
-  const collar = bearing + bearingWidth + 0.55 * tip
+  const collarRadius = Math.max(1.06 * tip, 0.17 * a)
+  const clear = re * re - (a - 1.15 * collarRadius) * (a - 1.15 * collarRadius)
+  const collar = Math.max(bearing + bearingWidth + 0.55 * tip, Math.sqrt(Math.max(0, clear)) + 0.4 * tip)
   return {
     radius: 0.62 * gears.rootRadiusWorm,
     front: collar + 0.75 * tip,
@@ -97,7 +99,7 @@ function shaftLayout(gearing: Gearing, gears: PairProportions): Omit<ShaftLayout
     bearingRadius,
     bearingWidth,
     collar,
-    collarRadius: 1.06 * tip,
+    collarRadius,
     collarWidth: 0.34 * tip,
   }
 }
@@ -105,7 +107,7 @@ function shaftLayout(gearing: Gearing, gears: PairProportions): Omit<ShaftLayout
 function outputLayout(gears: PairProportions, wheel: WheelBody, trayTop: number, tufts: number): OutputLayout {
   const { centreDistance: a } = gears
   const brushHeight = 10 + 0.42 * a
-  const brush = trayTop - 0.12 * a - 8 - brushHeight / 2
+  const brush = trayTop - 0.1 * a - 7 - brushHeight / 2
   return {
     shaftRadius: wheel.boreRadius,
     shaftTop: wheel.hubLength / 2 + 0.2 * a,
@@ -120,7 +122,7 @@ function outputLayout(gears: PairProportions, wheel: WheelBody, trayTop: number,
 }
 
 function trayLayout(gears: PairProportions, top: number, output: OutputLayout, front: number, back: number): TrayLayout {
-  const halfWidth = gears.centreDistance + gears.outsideRadiusWheel + 0.16 * gears.centreDistance
+  const halfWidth = gears.centreDistance + gears.outsideRadiusWheel + 0.12 * gears.centreDistance
   const postRadius = 1.5 + 0.045 * gears.centreDistance
   const inset = 2 + 0.22 * gears.centreDistance
   const trayFront = Math.max(front, output.brushRadius + inset + 2 * postRadius)
@@ -148,7 +150,7 @@ export function machineLayout(machine: Machine): Layout {
   const behind = shaft.rearBearing - shaft.bearingWidth
   const motor = machine.motor === null ? null : motorLayout(gears, shaft.radius, behind)
   const end = motor === null ? behind - tip : motor.back
-  const top = -Math.max(2.15 * tip, motor === null ? 0 : motor.radius + 0.22 * tip, gears.wheelWidth / 2 + 0.7 * tip)
+  const top = -Math.max(1.95 * tip, motor === null ? 0 : motor.radius + 0.22 * tip, gears.wheelWidth / 2 + 0.7 * tip)
   const output = outputLayout(gears, wheel, top, Math.max(2, machine.outputs.tufts))
   const fanDepth = motor === null ? 0 : 0.5 * motor.radius
   const hasFan = motor !== null && machine.rotor.fanBlades > 0
@@ -159,8 +161,8 @@ export function machineLayout(machine: Machine): Layout {
   const tray = trayLayout(gears, top, output, shaft.collar + 0.3 * tip, last - 0.35 * tip)
   const crank = motor === null ? { z: tray.back - 0.9 * tip, arm: 2.6 * tip } : null
   const back = crank === null ? last - 0.15 * tip : crank.z - 0.3 * tip
-  const above = Math.max(output.shaftTop, fan?.radius ?? 0, motor?.radius ?? 0, 1.6 * tip) + 0.3 * tip
-  const floor = output.shaftBottom - 0.22 * gears.centreDistance - 4
+  const above = Math.max(output.shaftTop, fan?.radius ?? 0, motor?.radius ?? 0, 1.6 * tip) + 0.25 * tip
+  const floor = output.shaftBottom - 0.1 * gears.centreDistance - 2
   return {
     gears,
     wheel,
@@ -178,10 +180,10 @@ export function machineLayout(machine: Machine): Layout {
     pointers: {
       wheelY: wheel.faceWidth / 2,
       wheelZ: gears.outsideRadiusWheel + 0.02 * gears.centreDistance,
-      wheelSize: 0.16 * gears.centreDistance + 4,
-      wormY: 0.9 * shaft.collarRadius,
+      wheelSize: 0.2 * gears.centreDistance + 4,
+      wormY: 1.06 * shaft.collarRadius,
       wormZ: shaft.collar + shaft.collarWidth / 2,
-      wormSize: 0.75 * tip,
+      wormSize: 0.76 * shaft.collarRadius,
     },
     floor,
     overallLength: shaft.front - back,

@@ -22,10 +22,10 @@ interface SoftBox {
 
 /** Azimuth 0 is towards the viewer (+z), 90 to the right (+x). */
 const BOXES: readonly SoftBox[] = [
-  { azimuth: -42, elevation: 52, halfWidth: 26, halfHeight: 17, light: [7.2, 6.9, 6.4] },
-  { azimuth: 138, elevation: 24, halfWidth: 10, halfHeight: 34, light: [4.6, 5.1, 5.8] },
-  { azimuth: 62, elevation: 30, halfWidth: 8, halfHeight: 26, light: [3.4, 3.5, 3.6] },
-  { azimuth: -120, elevation: 40, halfWidth: 30, halfHeight: 8, light: [3.2, 3.2, 3.1] },
+  { azimuth: -42, elevation: 52, halfWidth: 26, halfHeight: 17, light: [4.6, 4.4, 4.1] },
+  { azimuth: 138, elevation: 24, halfWidth: 10, halfHeight: 34, light: [3.6, 4, 4.6] },
+  { azimuth: 62, elevation: 30, halfWidth: 8, halfHeight: 26, light: [2.8, 2.9, 3] },
+  { azimuth: -120, elevation: 40, halfWidth: 30, halfHeight: 8, light: [2.2, 2.2, 2.1] },
 ]
 
 const WIDTH = 128
@@ -46,7 +46,7 @@ function cover(box: SoftBox, azimuth: number, elevation: number): number {
 
 /** Walls: bright above, a grey band at the horizon, a darker floor. */
 const wall = (elevation: number): number =>
-  elevation < 0 ? 0.26 + 0.3 * smooth((elevation + 50) / 50) : 0.56 + 0.5 * smooth(elevation / 80)
+  elevation < 0 ? 0.16 + 0.2 * smooth((elevation + 50) / 50) : 0.36 + 0.26 * smooth(elevation / 80)
 
 function studioTexture(): DataTexture {
   const pixels = new Float32Array(WIDTH * HEIGHT * 4)

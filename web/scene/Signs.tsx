@@ -33,10 +33,10 @@ export function Arrows({ layout, theme, parts }: SignsProps) {
   const { gears, shaft, wheel } = layout
   const geometries = useMemo(() => {
     const a = layout.gears.centreDistance
-    const radius = layout.gears.outsideRadiusWheel + 0.1 * a + 2
-    const width = 0.05 * a + 1.6
-    const worm = 1.85 * layout.gears.tipRadiusWorm
-    const thick = 0.26 * layout.gears.tipRadiusWorm
+    const radius = layout.gears.outsideRadiusWheel + 0.12 * a + 3
+    const width = 0.06 * a + 2
+    const worm = 2.05 * layout.shaft.collarRadius
+    const thick = 0.27 * layout.shaft.collarRadius
     return {
       left: arrowArc(radius, width, -Math.PI / 2 - HALF, -Math.PI / 2 + HALF * 0.7),
       right: arrowArc(radius, width, Math.PI / 2 - HALF, Math.PI / 2 + HALF * 0.7),
@@ -45,7 +45,7 @@ export function Arrows({ layout, theme, parts }: SignsProps) {
   }, [layout])
   useEffect(() => () => Object.values(geometries).forEach((geometry) => geometry.dispose()), [geometries])
   const colours = MARK_COLOURS[theme]
-  const front = shaft.collar + shaft.collarWidth + 0.2
+  const front = shaft.collar - shaft.collarWidth
   return (
     <>
       {(['left', 'right'] as const).map((side) => (

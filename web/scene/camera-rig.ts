@@ -32,7 +32,7 @@ export interface CameraRig {
 
 const FIELD = 26
 const MOVE_SECONDS = 0.5
-const MARGIN = 0.95
+const MARGIN = 0.975
 const NEAREST = 0.3
 const FURTHEST = 2.4
 const HIGHEST = (89 * Math.PI) / 180

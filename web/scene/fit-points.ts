@@ -41,9 +41,16 @@ function gearPoints(layout: Layout): Vector3[] {
   ]
 }
 
+/** The crank at its highest and at its sides. */
+function crankPoints({ crank }: Layout): Vector3[] {
+  if (crank === null) return []
+  const { arm, z } = crank
+  return boxPoints(-1.2 * arm, 1.2 * arm, 0, 0, z - arm, z).concat(boxPoints(0, 0, 0, 1.2 * arm, z - arm, z))
+}
+
 function motorPoints(layout: Layout): Vector3[] {
   const { motor, fan, crank, shaft, tray } = layout
-  if (crank !== null) return boxPoints(-crank.arm, crank.arm, -crank.arm, crank.arm, crank.z - crank.arm, shaft.rearBearing)
+  if (crank !== null) return [...crankPoints(layout), new Vector3(0, 0, shaft.rearBearing)]
   const r = Math.max(motor?.radius ?? 0, fan?.radius ?? 0)
   return boxPoints(-r, r, Math.max(-r, tray.top), r, shaft.back, shaft.rearBearing)
 }
@@ -67,7 +74,7 @@ export function fitPoints(layout: Layout, subject: ViewBookmark['subject']): Vec
   const brushReach = gears.centreDistance + output.brushRadius
   switch (subject) {
     case 'machine':
-      return [...casePoints(layout), ...standPoints(layout)]
+      return [...casePoints(layout), ...standPoints(layout), ...crankPoints(layout)]
     case 'gears':
       return gearPoints(layout)
     case 'worm': {

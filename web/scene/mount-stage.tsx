@@ -113,7 +113,10 @@ function createStage(
     loop,
     root,
     store,
-    ticker: createTicker((elapsed) => draw(stage, elapsed)),
+    ticker: createTicker(
+      (elapsed) => draw(stage, elapsed),
+      () => ({ triangles: renderer.info.render.triangles, drawCalls: renderer.info.render.calls }),
+    ),
   }
   return stage
 }
@@ -243,9 +246,10 @@ function applyQuality(stage: Mounted, why: 'slow' | 'chosen'): void {
 const ORDER: readonly Q.QualityLevel[] = ['low', 'medium', 'high']
 
 function judge(stage: Mounted, cost: number): void {
-  if (stage.props.quality !== 'auto') return
   const { quality } = stage
-  const next = Q.nextQuality(quality, cost, stage.ceiling, devicePixelRatio)
+  const chosen = stage.props.quality
+  if (chosen === 'medium' || chosen === 'high') return
+  const next = Q.nextQuality(quality, cost, chosen === 'low' ? 'low' : stage.ceiling, devicePixelRatio)
   if (next === quality) return
   const slower = ORDER.indexOf(next.level) < ORDER.indexOf(quality.level)
   if (slower) stage.ceiling = next.level

@@ -129,6 +129,7 @@ export function runStageFrame(loop: StageLoop, elapsed: number): boolean {
   const fast = showMotion(parts, bodies.layout, turned, loop.sense, loop.marks, arrows)
   loop.materials.setStripe(loop.marks && !fast)
   writeAnchors(frame, loop.anchors, poses, rig.camera, rig.width, rig.height, loop.scratch)
+  frame.placed()
   updateShadow(loop)
   return frame.needsFrame || movingApart || movingCamera
 }

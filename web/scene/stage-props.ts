@@ -35,6 +35,8 @@ export type AnchorName = 'worm' | PartName
 export interface StageFrame {
   /** Called once a drawn frame with the real time since the last one [s], before the parts are placed. */
   advance(elapsed: number): void
+  /** Called once a drawn frame, when the parts and the anchors are where they belong. */
+  placed(): void
   /** Where the worm is now. */
   readonly turns: WormTurns
   /** Speed as it is shown, about +z [turn/s]; decides blur arcs and the sense of the arrows. */

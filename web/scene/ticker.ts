@@ -1,15 +1,22 @@
 /** Draws frames while they are asked for, and measures what one costs. */
 
+export interface PictureCost {
+  readonly triangles: number
+  readonly drawCalls: number
+}
+
 export interface Ticker {
   /** Asks for a frame. */
   wake(): void
   /** Draws exactly one frame now, `elapsed` seconds after the last one. */
   draw(elapsed: number): void
+  /** What the last picture was made of. */
+  cost(): PictureCost
   stop(): void
 }
 
 /** `draw` makes one picture and says whether another must follow. */
-export function createTicker(draw: (elapsed: number) => boolean): Ticker {
+export function createTicker(draw: (elapsed: number) => boolean, cost: () => PictureCost): Ticker {
   let handle = 0
   let last: number | null = null
   const step = (now: number) => {
@@ -25,6 +32,7 @@ export function createTicker(draw: (elapsed: number) => boolean): Ticker {
   return {
     wake,
     draw,
+    cost,
     stop: () => cancelAnimationFrame(handle),
   }
 }
@@ -44,4 +52,13 @@ export function requestFrame(): void {
 /** Draws exactly one frame on every mounted stage, `elapsed` seconds after the last one; for tests and pictures. */
 export function drawNow(elapsed = 0): void {
   for (const ticker of tickers) ticker.draw(elapsed)
+}
+
+/** Of all mounted stages together. */
+export function pictureCost(): PictureCost {
+  const costs = [...tickers].map((ticker) => ticker.cost())
+  return {
+    triangles: costs.reduce((sum, { triangles }) => sum + triangles, 0),
+    drawCalls: costs.reduce((sum, { drawCalls }) => sum + drawCalls, 0),
+  }
 }

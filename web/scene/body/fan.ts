@@ -15,7 +15,7 @@ function blade(fan: Fan, hub: number, wide: number, thick: number): BufferGeomet
     const across = position.getX(i)
     const out = position.getY(i) + 0.5
     const width = wide * (0.62 + 0.75 * out - 0.28 * out * out)
-    const twist = 0.95 - 0.45 * out
+    const twist = 0.75 - 0.4 * out
     const camber = 0.16 * wide * (1 - 4 * across * across)
     const x = across * width * Math.cos(twist) - camber * Math.sin(twist)
     const z = across * width * Math.sin(twist) + camber * Math.cos(twist) + thick
@@ -45,7 +45,7 @@ export function fanBody(fan: Fan, shaftRadius: number, detail: Detail): BufferGe
     [0.9 * shaftRadius, half],
   ]
   const pieces: Piece[] = [piece('plastic', turnedZ(outline, roundSegments(detail)), { z: fan.z })]
-  const wide = Math.min(1.15 * fan.depth, (3.6 * hub) / fan.blades)
+  const wide = Math.min(1.5 * fan.depth, (2.1 * (hub + fan.radius)) / fan.blades)
   for (let i = 0; i < fan.blades; i++) {
     const place = { z: fan.z, aboutZ: (i * 2 * Math.PI) / fan.blades }
     const paint = i === 0 ? 'wormPaint' : 'plastic'

@@ -118,15 +118,15 @@ export function brushGearBody(motor: MotorLayout, detail: Detail): BufferGeometr
   const yokeBack = back - 0.02 * length
   const yoke = turnedZ(
     [
-      [1.5 * radius, yokeBack],
+      [0.9 * reach, yokeBack],
       [reach, yokeBack],
-      [reach, yokeBack - 0.12 * length],
-      [1.5 * radius, yokeBack - 0.12 * length],
-      [1.5 * radius, yokeBack],
+      [reach, yokeBack + 0.3 * length],
+      [0.9 * reach, yokeBack + 0.3 * length],
+      [0.9 * reach, yokeBack],
     ],
     roundSegments(detail) / 2,
-    Math.PI / 2 - 0.25,
-    Math.PI + 0.5,
+    Math.PI / 2 - 0.1,
+    Math.PI + 0.2,
   )
   pieces.push(piece('plastic', yoke))
   return part(pieces)

@@ -7,7 +7,7 @@ import { part, piece, plate, rodY, turnedY } from '../solid.ts'
 /** Seen from above with y = -z; the slots let a wheel slide out sideways with its shaft. */
 function trayShape(layout: Layout): Shape {
   const { halfWidth: w, front, back, corner: r } = layout.tray
-  const slot = 1.5 * layout.output.shaftRadius
+  const slot = 1.2 * layout.output.shaftRadius
   const end = layout.gears.centreDistance
   const shape = new Shape()
   shape.moveTo(-w + r, -front)

@@ -18,7 +18,7 @@ export function markField(layout: Layout): MarkField {
   const face = wheel.faceWidth / 2
   const inner = 1.06 * wheel.hubRadius
   const outer = 0.985 * gears.rootRadiusWheel
-  const overTeeth = outer - inner < 0.5 * gears.referenceRadiusWheel
+  const overTeeth = outer - inner < 0.38 * gears.referenceRadiusWheel
   if (!overTeeth) return { height: face, inner, outer, overTeeth }
   const disc = 0.97 * gears.throatRadiusWheel
   return { height: wheel.hubLength / 2 + 0.03 * wheel.faceWidth, inner: 1.5 * output.shaftRadius, outer: disc, overTeeth }
