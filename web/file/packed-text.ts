@@ -49,7 +49,8 @@ export type Unpacked = { readonly text: string } | { readonly reason: string }
 
 export function unpackText(packed: string): Unpacked {
   const bytes = fromBase64Url(packed)
-  if (!bytes) return { reason: 'must be letters, digits, - and _ just as they were copied, got something else' }
+  if (!bytes)
+    return { reason: 'must be letters, digits, - and _ just as they were copied, got something else' }
   if (bytes.length <= CHECKSUM_BYTES) return { reason: `must be longer, got ${packed.length} characters` }
   const body = bytes.subarray(CHECKSUM_BYTES)
   if (checksum(body) !== new DataView(bytes.buffer).getUint32(0))
