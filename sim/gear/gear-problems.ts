@@ -10,8 +10,9 @@ import { degrees, type GearNumbers } from './gear-numbers.ts'
 import { type PairProportions, pairProportions } from './proportions.ts'
 import { threadForm } from './thread-profile.ts'
 import { toothLimits } from './tooth-limits.ts'
-import { junctionRadius, soundHalfFace, soundTipRadius, toothExists, toothWidth } from './wheel-section.ts'
-import { blankRadius, noEdge, type SpaceCutter, spaceCutter, writeSpaceEdge } from './wheel-space.ts'
+import { leastTipWidth, undercutFrom } from './tooth-quality.ts'
+import { soundHalfFace, toothExists } from './wheel-section.ts'
+import { type SpaceCutter, spaceCutter } from './wheel-space.ts'
 
 export interface GearProblem {
   readonly path: string
@@ -20,18 +21,28 @@ export interface GearProblem {
 }
 
 /** Normal pressure angle [deg] to largest lead angle [deg]. */
-const LARGEST_LEAD = [[14.5, 16], [20, 25], [25, 35], [30, 45]] as const
+const LARGEST_LEAD = [
+  [14.5, 16],
+  [20, 25],
+  [25, 35],
+  [30, 45],
+] as const
 /** Normal pressure angle [deg] to least number of wheel teeth. */
-const LEAST_TEETH = [[14.5, 40], [17.5, 27], [20, 21], [22.5, 17], [25, 14], [27.5, 12], [30, 10]] as const
+const LEAST_TEETH = [
+  [14.5, 40],
+  [17.5, 27],
+  [20, 21],
+  [22.5, 17],
+  [25, 14],
+  [27.5, 12],
+  [30, 10],
+] as const
 /** Usual diameter quotients: Litvin and Fuentes, Gear Geometry and Applied Theory, 2nd ed. (2004), section 19.3. */
 const USUAL_QUOTIENT = { least: 7, most: 25 }
 /** Narrowest tip of a wheel tooth in modules before it counts as pointed (common practice). */
 const POINTED = 0.2
 /** Least radius under the thread, in modules, that leaves a shaft (our choice). */
 const LEAST_ROOT = 0.25
-/** Flank lost to undercut, in modules, that is not worth a word (our choice). */
-const UNNOTICED = 0.02
-const PLANES = 6
 
 const rounded = (value: number): string => String(Number(value.toPrecision(3)))
 
@@ -67,7 +78,9 @@ function unusableNumbers(gearing: GearNumbers): GearProblem[] {
   positive('axialModule', ' mm')
   positive('diameterQuotient', '')
   if (!(gearing.pressureAngle > 0 && gearing.pressureAngle < 45)) {
-    problems.push(error('gearing.pressureAngle', `must be between 0 and 45 deg, got ${gearing.pressureAngle} deg`))
+    problems.push(
+      error('gearing.pressureAngle', `must be between 0 and 45 deg, got ${gearing.pressureAngle} deg`),
+    )
   }
   positive('wheelWidth', ' mm')
   return problems
@@ -90,7 +103,7 @@ export function gearProblems(gearing: GearNumbers): GearProblem[] {
   }
   return [
     ...leadProblems(gearing, pair),
-    ...toothCountProblems(gearing, pair, cutter),
+    ...toothCountProblems(gearing, cutter),
     ...quotientProblems(gearing),
     ...threadProblems(gearing, pair),
     ...tipProblems(gearing, cutter),
@@ -98,7 +111,10 @@ export function gearProblems(gearing: GearNumbers): GearProblem[] {
   ]
 }
 
-function wormErrors({ axialModule: m, diameterQuotient: q }: GearNumbers, pair: PairProportions): GearProblem[] {
+function wormErrors(
+  { axialModule: m, diameterQuotient: q }: GearNumbers,
+  pair: PairProportions,
+): GearProblem[] {
   if (pair.rootRadiusWorm >= LEAST_ROOT * m) return []
   const least = 2 * (pair.dedendum / m + LEAST_ROOT)
   return [
@@ -122,9 +138,9 @@ function leadProblems({ pressureAngle }: GearNumbers, pair: PairProportions): Ge
   ]
 }
 
-function toothCountProblems(gearing: GearNumbers, pair: PairProportions, cutter: SpaceCutter): GearProblem[] {
+function toothCountProblems(gearing: GearNumbers, cutter: SpaceCutter): GearProblem[] {
   const { wheelTeeth, pressureAngle } = gearing
-  const undercut = undercutPlane(cutter, gearing, pair)
+  const undercut = undercutFrom(cutter, gearing.wheelWidth)
   if (undercut !== null) {
     const where = undercut === 0 ? 'over the whole face' : `from ${rounded(undercut)} mm beside the middle on`
     return [
@@ -146,26 +162,6 @@ function toothCountProblems(gearing: GearNumbers, pair: PairProportions, cutter:
         `got ${wheelTeeth}: the flank in use is whole, but the root is thin, so take more teeth or a larger pressure angle`,
     },
   ]
-}
-
-/** Distance [mm] from the mid-plane of the first plane in which the flank in use has lost its foot, or null. */
-function undercutPlane(cutter: SpaceCutter, gearing: GearNumbers, pair: PairProportions): number | null {
-  const half = soundHalfFace(cutter, gearing.wheelWidth)
-  const edge = noEdge()
-  for (let i = 0; i <= PLANES; i++) {
-    for (const y of [(half * i) / PLANES, (-half * i) / PLANES]) {
-      const tip = soundTipRadius(cutter, y)
-      // Rows of the worm further out than this are the hob's alone: they cut only fillet.
-      const inUse = Math.sqrt(cutter.limits.wormTip ** 2 - y * y)
-      for (const sigma of [-1, 1] as const) {
-        const R = junctionRadius(cutter, sigma, y, tip)
-        writeSpaceEdge(edge, cutter, sigma, y, R)
-        const x = pair.centreDistance - R * Math.cos(edge.contact)
-        if (edge.corner || x < inUse - UNNOTICED * gearing.axialModule) return Math.abs(y)
-      }
-    }
-  }
-  return null
 }
 
 function quotientProblems({ diameterQuotient: q }: GearNumbers): GearProblem[] {
@@ -206,14 +202,7 @@ function threadProblems(gearing: GearNumbers, pair: PairProportions): GearProble
 }
 
 function tipProblems(gearing: GearNumbers, cutter: SpaceCutter): GearProblem[] {
-  const half = soundHalfFace(cutter, gearing.wheelWidth)
-  let least = Infinity
-  for (let i = -PLANES; i <= PLANES; i++) {
-    const y = (half * i) / PLANES
-    const tip = soundTipRadius(cutter, y)
-    const pointed = tip < blankRadius(cutter, y)
-    least = Math.min(least, pointed ? 0 : toothWidth(cutter, y, tip))
-  }
+  const least = leastTipWidth(cutter, gearing.wheelWidth)
   const wanted = POINTED * gearing.axialModule
   if (least >= wanted) return []
   return [

@@ -28,7 +28,8 @@ export const screwParameter = (m: number, z1: number): number => (m * z1) / 2
 export const leadAngle = (z1: number, q: number): number => Math.atan(z1 / q)
 
 /** sin g = mn z1/d1: the lead angle where the normal module is the given one. */
-export const leadAngleOfNormalModule = (mn: number, z1: number, d1: number): number => Math.asin((mn * z1) / d1)
+export const leadAngleOfNormalModule = (mn: number, z1: number, d1: number): number =>
+  Math.asin((mn * z1) / d1)
 
 /** mn = m cos g */
 export const normalModule = (m: number, g: number): number => m * Math.cos(g)
@@ -72,10 +73,6 @@ export const wheelPlay = (jt: number, r2: number): number => jt / r2
 
 /** Circumferential backlash gained by moving the axes apart by da: 2 da tan alpha_x. */
 export const backlashOfCentreDistance = (da: number, alphaX: number): number => 2 * da * Math.tan(alphaX)
-
-/** Backlash square to the flanks: jn = jt cos alpha_n cos g. */
-export const normalBacklash = (jt: number, alphaN: number, g: number): number =>
-  jt * Math.cos(alphaN) * Math.cos(g)
 
 export interface PairProportions {
   readonly referenceRadiusWorm: number

@@ -58,7 +58,13 @@ export interface SpaceEdge {
 export const noEdge = (): SpaceEdge => ({ chi: 0, contact: 0, corner: true })
 
 /** Writes the edge of the space on side sigma at radius R of the plane y. */
-export function writeSpaceEdge(out: SpaceEdge, cutter: SpaceCutter, sigma: Flank, y: number, R: number): void {
+export function writeSpaceEdge(
+  out: SpaceEdge,
+  cutter: SpaceCutter,
+  sigma: Flank,
+  y: number,
+  R: number,
+): void {
   const { generation: g, limits } = cutter
   const { centreDistance: a, wheelRadius: r2 } = g
   const toCorner = a - Math.sqrt(limits.hobTip ** 2 - y * y)

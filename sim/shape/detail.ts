@@ -55,4 +55,5 @@ const levelFor = (wheelTeeth: number, detail: Detail): Level =>
 export const wheelDetail = (wheelTeeth: number, detail: Detail): WheelDetail =>
   levelFor(wheelTeeth, detail).wheel
 
-export const wormDetail = (wheelTeeth: number, detail: Detail): WormDetail => levelFor(wheelTeeth, detail).worm
+export const wormDetail = (wheelTeeth: number, detail: Detail): WormDetail =>
+  levelFor(wheelTeeth, detail).worm

@@ -38,7 +38,13 @@ function bestEar(u: ArrayLike<number>, v: ArrayLike<number>, left: readonly numb
 const turn = (u: ArrayLike<number>, v: ArrayLike<number>, a: number, b: number, c: number): number =>
   (u[b]! - u[a]!) * (v[c]! - v[a]!) - (u[c]! - u[a]!) * (v[b]! - v[a]!)
 
-function triangleQuality(u: ArrayLike<number>, v: ArrayLike<number>, a: number, b: number, c: number): number {
+function triangleQuality(
+  u: ArrayLike<number>,
+  v: ArrayLike<number>,
+  a: number,
+  b: number,
+  c: number,
+): number {
   const side = (p: number, q: number) => (u[p]! - u[q]!) ** 2 + (v[p]! - v[q]!) ** 2
   return turn(u, v, a, b, c) / (side(a, b) + side(b, c) + side(c, a))
 }

@@ -60,7 +60,12 @@ export function wormSilhouette(gearing: GearNumbers): WormSilhouette {
     const points: number[] = []
     for (let k = -threads; k <= threads; k++) {
       const z = k * axialPitch + offset
-      for (const [r, sigma] of [[wormRoot, -1], [wormTip, -1], [wormTip, 1], [wormRoot, 1]] as const) {
+      for (const [r, sigma] of [
+        [wormRoot, -1],
+        [wormTip, -1],
+        [wormTip, 1],
+        [wormRoot, 1],
+      ] as const) {
         points.push(side * r, z + sigma * halfThickness(r))
       }
     }

@@ -6,7 +6,14 @@ import type { GearNumbers } from '../gear/gear-numbers.ts'
 import { type WheelBody, wheelBody } from './body.ts'
 import { type Detail, type WheelDetail, wheelDetail } from './detail.ts'
 import { polygonTriangles } from './ear-clipping.ts'
-import { addTriangle, addVertex, finishedMesh, type MeshWriter, meshWriter, type TriangleMesh } from './triangle-mesh.ts'
+import {
+  addTriangle,
+  addVertex,
+  finishedMesh,
+  type MeshWriter,
+  meshWriter,
+  type TriangleMesh,
+} from './triangle-mesh.ts'
 import { type WheelSurface, wheelSurface } from './wheel-surface.ts'
 
 /** Fewest sides of the round parts of a wheel. */
@@ -190,7 +197,13 @@ function addBody(wheel: Wheel): void {
   const { rimRadius: rim, hubRadius: hub, boreRadius: bore } = body
   const half = [body.faceWidth, body.webThickness, body.hubLength].map((width) => width / 2)
   const [face = 0, web = 0, end = 0] = half
-  const top: [number, number][] = [[rim, face], [rim, web], [hub, web], [hub, end], [bore, end]]
+  const top: [number, number][] = [
+    [rim, face],
+    [rim, web],
+    [hub, web],
+    [hub, end],
+    [bore, end],
+  ]
   const outline = [...top, ...[...top].reverse().map(([R, y]): [number, number] => [R, -y])]
   const sides = wheel.teeth * wheel.pieces
   for (let s = 0; s + 1 < outline.length; s++) {

@@ -13,7 +13,14 @@ import { toothLimits } from '../gear/tooth-limits.ts'
 import { handSign } from '../gear/wheel-motion.ts'
 import { type WormBody, wormBody } from './body.ts'
 import { type Detail, type WormDetail, wormDetail } from './detail.ts'
-import { addTriangle, addVertex, finishedMesh, type MeshWriter, meshWriter, type TriangleMesh } from './triangle-mesh.ts'
+import {
+  addTriangle,
+  addVertex,
+  finishedMesh,
+  type MeshWriter,
+  meshWriter,
+  type TriangleMesh,
+} from './triangle-mesh.ts'
 
 /** One place on the thread's profile, with the surface that leaves it towards +z. */
 interface Row {
@@ -56,7 +63,7 @@ interface Column {
 
 export function wormMesh(gearing: GearNumbers, detail: Detail): TriangleMesh {
   const thread = threadOf(gearing, wormDetail(gearing.wheelTeeth, detail))
-  const columns = Array.from({ length: thread.columns }, (_, j) => column(thread, j))
+  const columns = Array.from({ length: thread.columns }, (_, j) => threadColumn(thread, j))
   for (let j = 0; j < columns.length; j++) {
     const wraps = j + 1 === columns.length
     joinColumns(thread, columns[j]!, columns[wraps ? 0 : j + 1]!, wraps ? thread.rowsPerTurn : 0)
@@ -112,7 +119,7 @@ function addSurfaceVertex(thread: Thread, theta: number, r: number, z: number, w
   return addVertex(thread.writer, r * c, r * s, z, radial * c - round * s, radial * s + round * c, sigma)
 }
 
-function column(thread: Thread, j: number): Column {
+function threadColumn(thread: Thread, j: number): Column {
   const theta = (2 * Math.PI * j) / thread.columns
   const half = thread.body.threadLength / 2
   const perPitch = thread.rows.length
