@@ -46,7 +46,7 @@ export function meshGaps(
           if (r >= wormTip || Math.abs(z) > pair.threadLength / 2) continue
           const along = z - P * (Math.atan2(y, x) - phi)
           const fromThread = along - Math.round(along / pair.axialPitch) * pair.axialPitch
-          const gap = Math.min(Math.abs(fromThread) - halfThickness(r), r - wormRoot + 1e-9)
+          const gap = Math.min(Math.abs(fromThread) - halfThickness(r), r - wormRoot)
           const flank = fromThread > 0 ? 0 : 1
           nearest[flank] = Math.min(nearest[flank]!, gap)
         }

@@ -1,0 +1,76 @@
+import fc from 'fast-check'
+import { expect, test } from 'vitest'
+import type { GearNumbers } from '../../sim/gear/gear-numbers.ts'
+import { gearProblems } from '../../sim/gear/gear-problems.ts'
+import { wheelOutline, wormSilhouette } from '../../sim/shape/section.ts'
+import { wheelMesh } from '../../sim/shape/wheel-mesh.ts'
+import { wormMesh } from '../../sim/shape/worm-mesh.ts'
+import { topology } from '../sim/shape/welded.ts'
+
+const SEED = 20_261_125
+
+const gearings: fc.Arbitrary<GearNumbers> = fc
+  .record({
+    profile: fc.constantFrom('ZA', 'ZN', 'ZI'),
+    hand: fc.constantFrom('right', 'left'),
+    wormStarts: fc.integer({ min: 1, max: 8 }),
+    wheelTeeth: fc.integer({ min: 8, max: 120 }),
+    axialModule: fc.constantFrom(0.5, 1, 1.25, 2, 4, 10),
+    diameterQuotient: fc.double({ min: 5, max: 25, noNaN: true }),
+    pressureAngle: fc.double({ min: 10, max: 30, noNaN: true }),
+    friction: fc.constant(0.1),
+    wheelModules: fc.double({ min: 2, max: 8, noNaN: true }),
+  })
+  .map(({ wheelModules, ...rest }) => ({ ...rest, wheelWidth: wheelModules * rest.axialModule }))
+
+test(`500 random pairs, seed ${SEED}: worm and wheel are finite, closed, oriented and of bounded size`, () => {
+  fc.assert(
+    fc.property(gearings, fc.constantFrom('display', 'distant'), (gearing, detail) => {
+      const worm = topology(wormMesh(gearing, detail))
+      const wheel = topology(wheelMesh(gearing, detail))
+      expect(worm).toMatchObject({ finite: true, faultyEdges: 0, euler: 2, pieces: 1 })
+      expect(wheel).toMatchObject({ finite: true, faultyEdges: 0, euler: 0, pieces: 1 })
+      expect(Math.min(worm.volume, wheel.volume)).toBeGreaterThan(0)
+      expect(Math.max(worm.inwardNormals, wheel.inwardNormals)).toBeLessThan(0.02)
+      expect(worm.triangles + 2 * wheel.triangles).toBeLessThan(detail === 'display' ? 60_000 : 20_000)
+    }),
+    { seed: SEED, numRuns: 500 },
+  )
+})
+
+test(`500 random pairs, seed ${SEED}: problems and flat drawings hold no NaN`, () => {
+  fc.assert(
+    fc.property(gearings, (gearing) => {
+      for (const { message, path } of gearProblems(gearing)) {
+        expect(message).not.toMatch(/NaN|Infinity|undefined/)
+        expect(path).toMatch(/^gearing\.\w+$/)
+      }
+      expect(wheelOutline(gearing).every(Number.isFinite)).toBe(true)
+      const { tipEdges, rootEdges, rightProfile, leftProfile } = wormSilhouette(gearing)
+      for (const line of [...tipEdges, ...rootEdges, rightProfile, leftProfile]) {
+        expect(line.every(Number.isFinite)).toBe(true)
+      }
+    }),
+    { seed: SEED, numRuns: 500 },
+  )
+})
+
+test(`100 random pairs, seed ${SEED}: scaling every length scales the meshes and nothing else`, () => {
+  fc.assert(
+    fc.property(gearings, (gearing) => {
+      const scaled = { ...gearing, axialModule: 2 * gearing.axialModule, wheelWidth: 2 * gearing.wheelWidth }
+      for (const mesh of [wormMesh, wheelMesh]) {
+        const small = mesh(gearing, 'distant')
+        const large = mesh(scaled, 'distant')
+        expect(large.indices.length).toBe(small.indices.length)
+        const size = small.positions.reduce((most, value) => Math.max(most, Math.abs(value)), 0)
+        let worst = 0
+        for (let i = 0; i < small.positions.length; i++) {
+          worst = Math.max(worst, Math.abs(large.positions[i]! / 2 - small.positions[i]!))
+        }
+        expect(worst / size).toBeLessThan(1e-5)
+      }
+    }),
+    { seed: SEED, numRuns: 100 },
+  )
+})
