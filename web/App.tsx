@@ -3,6 +3,7 @@ import { Suspense, lazy, useEffect } from 'react'
 import { useStore } from 'zustand'
 import { Bar } from './bar/Bar.tsx'
 import { KeysSheet } from './bar/KeysSheet.tsx'
+import { useIdle } from './bar/idle.ts'
 import { useKeys } from './bar/keys.ts'
 import { Caption } from './demonstrate/Caption.tsx'
 import { SpokenSummary } from './demonstrate/SpokenSummary.tsx'
@@ -43,11 +44,12 @@ function LeftOfStage({ way }: { readonly way: Way }) {
 }
 
 function RightOfStage({ way }: { readonly way: Way }) {
-  const open = useView((view) => view.readingsOpen && !view.large)
+  const large = useView((view) => view.large)
+  const open = useView((view) => view.readingsOpen) && !large
   const selected = useView((view) => view.selected)
   if (way === 'predict' || way === 'measure') return null
   return (
-    <aside className="right-column" data-covers={way === 'design' ? undefined : 'right'} aria-label="Readings">
+    <aside className="right-column" data-covers={way === 'design' || large ? undefined : 'right'} aria-label="Readings">
       {way === 'demonstrate' && <StageButtons />}
       {selected && <PartCard part={selected} />}
       {way === 'demonstrate' && open && <Readings />}
@@ -70,6 +72,7 @@ export function App({ autosave, opened }: AppProps) {
   const phase = useStore(workshop.prediction, (prediction) => prediction.phase)
   const reducedMotion = useReducedMotion()
   const last = useStore(opened)
+  const idle = useIdle(large)
   useKeys()
   useEffect(() => {
     document.documentElement.dataset['theme'] = theme
@@ -79,7 +82,7 @@ export function App({ autosave, opened }: AppProps) {
   }, [workshop, reducedMotion])
   const asking = way === 'predict'
   return (
-    <div className="app" data-way={way} data-large={large}>
+    <div className="app" data-way={way} data-large={large} data-idle={idle}>
       <Bar />
       <LeftOfStage way={way} />
       <main className="stage-area">

@@ -1,9 +1,9 @@
+import './style.css'
 import { createRoot } from 'react-dom/client'
 import { App } from './App.tsx'
 import { exposeExact } from './exact.ts'
 import { WorkshopProvider } from './frame/workshop.ts'
 import { openBench } from './opening.ts'
-import './style.css'
 
 const { workshop, ...opening } = openBench()
 exposeExact(workshop)

@@ -77,7 +77,7 @@ export function Bar() {
   const large = useView((view) => view.large)
   const open = (sheet: 'machines' | 'keys') => workshop.view.setState({ sheet })
   return (
-    <header className="bar">
+    <header className="bar" data-covers="top">
       <div className="wordmark">
         <Mark />
         <span>Counterturn</span>
@@ -102,7 +102,7 @@ export function Bar() {
       </button>
       <button
         type="button"
-        className="button plain icon"
+        className="button plain icon theme-button"
         title="Light or dark (T)"
         onClick={() => toggleTheme(workshop)}
       >

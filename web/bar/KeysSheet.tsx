@@ -2,6 +2,7 @@
 import { useEffect, useRef } from 'react'
 import { useView, useWorkshop } from '../frame/workshop.ts'
 import { Icon } from '../instrument/Icon.tsx'
+import { toggleTheme } from './view-actions.ts'
 
 const KEYS: readonly (readonly [string, string])[] = [
   ['Space', 'turn, stop'],
@@ -25,7 +26,8 @@ const KEYS: readonly (readonly [string, string])[] = [
 ]
 
 export function KeysSheet() {
-  const { view } = useWorkshop()
+  const workshop = useWorkshop()
+  const { view } = workshop
   const open = useView((state) => state.sheet === 'keys')
   const singleKeys = useView((state) => state.singleKeys)
   const dialog = useRef<HTMLDialogElement>(null)
@@ -51,6 +53,10 @@ export function KeysSheet() {
           </div>
         ))}
       </dl>
+      <button type="button" className="button" onClick={() => toggleTheme(workshop)}>
+        <Icon name="theme" />
+        Light or dark
+      </button>
       <label className="field">
         <input
           type="checkbox"

@@ -62,9 +62,13 @@ export function Caption() {
   const large = useView((view) => view.large)
   const predicted = useStore(workshop.prediction, (prediction) => prediction.phase === 'compare')
   const back = useBackAtPointers(z1, z2)
+  const [into, out] = ratioHeadline(z1, z2)
   return (
     <div className="caption" data-covers="left">
-      <h1>{ratioHeadline(z1, z2)}</h1>
+      <h1>
+        {into} <br />
+        {out}
+      </h1>
       <p className="lead">{back ? 'Both marks are back at their pointers.' : ratioSentence(z1, z2)}</p>
       {!large && (
         <>
@@ -75,7 +79,7 @@ export function Caption() {
           {!predicted && (
             <p className="caption-predict">
               <a className="button" href="#/predict">
-                Ask before showing
+                Predict it first
               </a>
             </p>
           )}

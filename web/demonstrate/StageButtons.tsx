@@ -2,7 +2,6 @@
 import { partsOf } from '../../sim/pose/parts.ts'
 import { useMachine, useView, useWorkshop } from '../frame/workshop.ts'
 import { hold } from '../frame/frame.ts'
-import { Icon } from '../instrument/Icon.tsx'
 import { Popover } from '../instrument/Popover.tsx'
 import { VIEWS } from '../scene/views.ts'
 import type { CaseState } from '../store/view.ts'
@@ -127,16 +126,16 @@ export function StageButtons() {
   const readings = useView((state) => state.readingsOpen)
   return (
     <div className="stage-buttons" role="group" aria-label="Stage">
-      <Popover label="Views" icon="views" side="left">
+      <Popover label="Views" side="below">
         <ViewsPanel />
       </Popover>
-      <Popover label="Case" icon="case" side="left">
+      <Popover label="Case" side="below">
         <CasePanel />
       </Popover>
-      <Popover label="Apart" icon="apart" side="left">
+      <Popover label="Apart" side="below">
         <ApartPanel />
       </Popover>
-      <Popover label="Parts" icon="part" side="left">
+      <Popover label="Parts" side="below">
         <PartsPanel />
       </Popover>
       <button
@@ -145,7 +144,6 @@ export function StageButtons() {
         aria-pressed={readings}
         onClick={() => workshop.view.setState({ readingsOpen: !readings })}
       >
-        <Icon name="readings" />
         Readings
       </button>
     </div>

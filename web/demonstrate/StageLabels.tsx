@@ -1,10 +1,12 @@
 /** Names with leader lines from the marked parts; they follow the picture frame by frame. */
 import { useEffect, useRef } from 'react'
-import { useMachine, useWorkshop } from '../frame/workshop.ts'
+import { useMachine } from '../frame/workshop.ts'
 import { type MarkedPart, MarkSign } from '../instrument/MarkSign.tsx'
-import type { StageFrame } from '../scene/stage-props.ts'
+import type { FreeArea, StageFrame } from '../scene/stage-props.ts'
 
 interface LabelProps {
+  readonly painters: Set<() => void>
+  readonly free: FreeArea
   readonly frame: StageFrame
   readonly anchor: 'worm' | 'leftWheel' | 'rightWheel'
   readonly part: MarkedPart
@@ -14,8 +16,7 @@ interface LabelProps {
   readonly dy: number
 }
 
-function Label({ frame, anchor, part, text, dx, dy }: LabelProps) {
-  const workshop = useWorkshop()
+function Label({ painters, free, frame, anchor, part, text, dx, dy }: LabelProps) {
   const group = useRef<HTMLDivElement>(null)
   const line = useRef<SVGLineElement>(null)
   const tag = useRef<HTMLDivElement>(null)
@@ -28,14 +29,17 @@ function Label({ frame, anchor, part, text, dx, dy }: LabelProps) {
       if (!place?.visible) return
       line.current.setAttribute('x1', String(place.x))
       line.current.setAttribute('y1', String(place.y))
-      line.current.setAttribute('x2', String(place.x + dx))
+      const most = box.clientWidth - free.right - tag.current.offsetWidth
+      const least = free.left + tag.current.offsetWidth
+      const x = dx < 0 ? Math.max(least, place.x + dx) : Math.min(most, place.x + dx)
+      line.current.setAttribute('x2', String(x))
       line.current.setAttribute('y2', String(place.y + dy))
-      tag.current.style.transform = `translate(${place.x + dx}px, ${place.y + dy}px) translate(${dx < 0 ? '-100%' : '0'}, -50%)`
+      tag.current.style.transform = `translate(${x}px, ${place.y + dy}px) translate(${dx < 0 ? '-100%' : '0'}, -50%)`
     }
-    workshop.frame.painters.add(painter)
+    painters.add(painter)
     painter()
-    return () => void workshop.frame.painters.delete(painter)
-  }, [workshop, frame, anchor, dx, dy])
+    return () => void painters.delete(painter)
+  }, [painters, frame, anchor, dx, dy, free])
   return (
     <div className="stage-label" ref={group}>
       <svg aria-hidden="true">
@@ -51,14 +55,21 @@ function Label({ frame, anchor, part, text, dx, dy }: LabelProps) {
 
 const some = (count: number, one: string, many: string) => `${count} ${count === 1 ? one : many}`
 
-export function StageLabels({ frame }: { readonly frame: StageFrame }) {
+interface StageLabelsProps {
+  readonly frame: StageFrame
+  readonly free: FreeArea
+  /** Called when the anchors are where they belong. */
+  readonly painters: Set<() => void>
+}
+
+export function StageLabels({ frame, free, painters }: StageLabelsProps) {
   const z1 = useMachine((machine) => machine.gearing.wormStarts)
   const z2 = useMachine((machine) => machine.gearing.wheelTeeth)
   return (
     <div className="stage-labels" aria-hidden="true">
-      <Label frame={frame} anchor="leftWheel" part="left" text={`Left wheel, ${z2} teeth`} dx={-120} dy={36} />
-      <Label frame={frame} anchor="worm" part="worm" text={`Worm, ${some(z1, 'start', 'starts')}`} dx={-150} dy={84} />
-      <Label frame={frame} anchor="rightWheel" part="right" text={`Right wheel, ${z2} teeth`} dx={96} dy={56} />
+      <Label painters={painters} free={free} frame={frame} anchor="leftWheel" part="left" text={`Left wheel, ${z2} teeth`} dx={-120} dy={36} />
+      <Label painters={painters} free={free} frame={frame} anchor="worm" part="worm" text={`Worm, ${some(z1, 'start', 'starts')}`} dx={-150} dy={84} />
+      <Label painters={painters} free={free} frame={frame} anchor="rightWheel" part="right" text={`Right wheel, ${z2} teeth`} dx={96} dy={56} />
     </div>
   )
 }

@@ -13,13 +13,16 @@ const loadStage = import('../scene/Stage.tsx')
 const Stage = lazy(() => loadStage.then((module) => ({ default: module.Stage })))
 
 /** The part of the frame that the scene reads and drives. */
-function useStageFrame(): StageFrame {
+function useStageFrame(painters: ReadonlySet<() => void>): StageFrame {
   const { frame } = useWorkshop()
   return useMemo(
     () => ({
       turns: frame.state.turns,
       anchors: {},
       advance: (elapsed: number) => runFrame(frame, elapsed),
+      placed: () => {
+        for (const painter of painters) painter()
+      },
       get wormTurnsPerSecond() {
         return frame.drawnSpeed
       },
@@ -27,7 +30,7 @@ function useStageFrame(): StageFrame {
         return frame.motion !== 'still'
       },
     }),
-    [frame],
+    [frame, painters],
   )
 }
 
@@ -35,7 +38,8 @@ function Picture() {
   const { view, frame, prediction } = useWorkshop()
   const machine = useMachine((now) => now)
   const state = useView((now) => now)
-  const stageFrame = useStageFrame()
+  const [painters] = useState(() => new Set<() => void>())
+  const stageFrame = useStageFrame(painters)
   useEffect(() => {
     frame.wake = requestFrame
     return () => {
@@ -75,7 +79,10 @@ function Picture() {
         onContextLost={() => view.setState({ plan: 'lost' })}
         onNoWebGl={() => view.setState({ plan: 'no-webgl' })}
       />
-      {state.pictureReady && <StageLabels frame={stageFrame} />}
+      {state.drawn.slow && state.quality === 'auto' && (
+        <p className="drawn-plainly small">Drawn plainly to keep up. Counts are not affected.</p>
+      )}
+      {state.pictureReady && <StageLabels painters={painters} frame={stageFrame} free={freeArea} />}
     </>
   )
 }

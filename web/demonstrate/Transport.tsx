@@ -124,25 +124,25 @@ export function Transport() {
   const workshop = useWorkshop()
   return (
     <div className="transport" role="group" aria-label="Turning">
-      <TurnButton />
-      <HandButton step="turn" way={-1} label="One worm turn back" hotkey="Shift+2" compact />
-      <HandButton step="turn" way={1} label="One worm turn" hotkey="2" />
-      <HandButton step="wheel" way={1} label="One wheel turn" hotkey="1" />
-      <SmallSteps />
-      <CountPanel />
-      <button
-        type="button"
-        className="button zero-button"
-        aria-keyshortcuts="0"
-        onClick={() => zeroCounts(workshop)}
-      >
-        Zero the counts
-      </button>
-      <span className="space" />
-      <SettingField />
-      <Popover label="Load and plug" icon="plug" side="above">
-        <DrivePanel />
-      </Popover>
+      <div className="transport-main">
+        <TurnButton />
+        <HandButton step="turn" way={-1} label="One worm turn back" hotkey="Shift+2" compact />
+        <HandButton step="turn" way={1} label="One worm turn" hotkey="2" />
+        <HandButton step="wheel" way={1} label="One wheel turn" hotkey="1" />
+      </div>
+      <div className="transport-more">
+        <SmallSteps />
+        <CountPanel />
+        <button type="button" className="button" aria-keyshortcuts="0" onClick={() => zeroCounts(workshop)}>
+          Zero the counts
+        </button>
+      </div>
+      <div className="transport-drive">
+        <SettingField />
+        <Popover label="Load and plug" icon="plug" side="above">
+          <DrivePanel />
+        </Popover>
+      </div>
     </div>
   )
 }

@@ -1,12 +1,6 @@
 /** How much of the stage is covered by what stands over it, measured from the page itself [px]. */
 import { useEffect, useState } from 'react'
-
-export interface FreeArea {
-  readonly left: number
-  readonly top: number
-  readonly right: number
-  readonly bottom: number
-}
+import type { FreeArea } from '../scene/stage-props.ts'
 
 const NONE: FreeArea = { left: 0, top: 0, right: 0, bottom: 0 }
 

@@ -5,7 +5,7 @@ import { Icon, type IconName } from './Icon.tsx'
 interface PopoverProps {
   readonly label: string
   readonly icon?: IconName
-  readonly side: 'above' | 'below' | 'left'
+  readonly side: 'above' | 'below'
   readonly children: ReactNode
   /** Only the sign is seen; the label is its name. */
   readonly compact?: boolean

@@ -33,12 +33,12 @@ export function mixedNumber(z2: number, z1: number): string {
 
 const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1)
 
-/** "Twenty turns in, one turn out" */
-export function ratioHeadline(z1: number, z2: number): string {
+/** "Twenty turns in," and "one turn out", for two lines. */
+export function ratioHeadline(z1: number, z2: number): readonly [string, string] {
   const exact = mixedNumber(z2, z1)
   const word = Number.isInteger(z2 / z1) ? SMALL[z2 / z1] : undefined
   const turns = z1 === z2 ? 'turn' : 'turns'
-  return `${capital(word ?? exact)} ${turns} in, one turn out`
+  return [`${capital(word ?? exact)} ${turns} in,`, 'one turn out']
 }
 
 /** "Each turn of the worm's single start moves both wheels on by one tooth. A wheel has 20 teeth." */
