@@ -14,9 +14,6 @@
 import type { GearNumbers } from '../gear/gear-numbers.ts'
 import { farSidePhase } from '../gear/wheel-motion.ts'
 
-/** Angle [rad] about +z of the worm mesh at zero turns. */
-export const wormZero = (): number => 0
-
 /** Angle [rad] about +y of the right wheel's mesh at zero turns. */
 export const rightWheelZero = (): number => 0
 
@@ -25,13 +22,14 @@ export const leftWheelZero = ({ wormStarts, wheelTeeth }: GearNumbers): number =
   farSidePhase(wormStarts, wheelTeeth)
 
 export interface MeshPhase {
+  /** Angle [rad] about +z of the worm's mesh at zero turns */
   readonly worm: number
   readonly rightWheel: number
   readonly leftWheel: number
 }
 
 export const meshPhase = (gearing: GearNumbers): MeshPhase => ({
-  worm: wormZero(),
+  worm: 0,
   rightWheel: rightWheelZero(),
   leftWheel: leftWheelZero(gearing),
 })

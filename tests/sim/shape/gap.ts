@@ -3,7 +3,7 @@ import { pairProportions } from '../../../sim/gear/proportions.ts'
 import { threadForm } from '../../../sim/gear/thread-profile.ts'
 import { toothLimits } from '../../../sim/gear/tooth-limits.ts'
 import { handSign, wheelSense } from '../../../sim/gear/wheel-motion.ts'
-import { leftWheelZero, rightWheelZero } from '../../../sim/shape/mesh-phase.ts'
+import { meshPhase } from '../../../sim/shape/mesh-phase.ts'
 import type { WheelSurface } from '../../../sim/shape/wheel-surface.ts'
 
 export interface Gaps {
@@ -29,7 +29,8 @@ export function meshGaps(
   const { halfThickness } = threadForm(gearing)
   const P = handSign(gearing.hand) * pair.screwParameter
   const ratio = gearing.wormStarts / gearing.wheelTeeth
-  const zero = side === 'right' ? rightWheelZero() : leftWheelZero(gearing)
+  const phase = meshPhase(gearing)
+  const zero = side === 'right' ? phase.rightWheel : phase.leftWheel
   const axis = side === 'right' ? pair.centreDistance : -pair.centreDistance
   const gaps: Gaps = { least: Infinity, closest: -Infinity }
   for (let n = 0; n < angles; n++) {
@@ -44,7 +45,7 @@ export function meshGaps(
           const z = radius[i]! * Math.sin(angle)
           const r = Math.hypot(x, y)
           if (r >= wormTip || Math.abs(z) > pair.threadLength / 2) continue
-          const along = z - P * (Math.atan2(y, x) - phi)
+          const along = z - P * (Math.atan2(y, x) - phase.worm - phi)
           const fromThread = along - Math.round(along / pair.axialPitch) * pair.axialPitch
           const gap = Math.min(Math.abs(fromThread) - halfThickness(r), r - wormRoot)
           const flank = fromThread > 0 ? 0 : 1
