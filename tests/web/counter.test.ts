@@ -1,7 +1,14 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
 import { TICKS_PER_TURN, type WormTurns, advanceTicks, advanceTurns, noTurns } from '../../sim/drive/turns.ts'
-import { countText, fractionText, newCount, wheelCount, wholeText, wormCount } from '../../web/instrument/count.ts'
+import {
+  countText,
+  fractionText,
+  newCount,
+  wheelCount,
+  wholeText,
+  wormCount,
+} from '../../web/instrument/count.ts'
 import { lastPasses } from '../../web/instrument/passes.ts'
 
 const at = (turns: number, ticks = 0, rest = 0): WormTurns => ({ turns, ticks, rest })
@@ -88,12 +95,17 @@ describe('wheels follow the worm', () => {
   test('turning back mirrors turning on', () => {
     const place = fc.tuple(fc.integer({ min: 0, max: 500 }), fc.integer({ min: 0, max: TICKS_PER_TURN - 1 }))
     fc.assert(
-      fc.property(place, fc.integer({ min: 1, max: 12 }), fc.integer({ min: 12, max: 120 }), ([turns, ticks], z1, z2) => {
-        const on = at(turns, ticks)
-        const back = noTurns()
-        advanceTicks(back, -(turns * TICKS_PER_TURN + ticks))
-        expect(wheel(back, z1, z2)).toBe(wheel(on, z1, z2, -1))
-      }),
+      fc.property(
+        place,
+        fc.integer({ min: 1, max: 12 }),
+        fc.integer({ min: 12, max: 120 }),
+        ([turns, ticks], z1, z2) => {
+          const on = at(turns, ticks)
+          const back = noTurns()
+          advanceTicks(back, -(turns * TICKS_PER_TURN + ticks))
+          expect(wheel(back, z1, z2)).toBe(wheel(on, z1, z2, -1))
+        },
+      ),
       { seed: 12 },
     )
   })

@@ -86,7 +86,9 @@ describe('marks', () => {
     expect(toothPassed(at(-11, TICKS_PER_TURN - third + 1), -31, 3)).toBe(false)
   })
   test('worm dashes between two wheel marks are teeth by starts', () => {
-    const passed = Array.from({ length: 41 }, (_, turn) => turn).filter((turn) => toothPassed(at(20), turn, 1))
+    const passed = Array.from({ length: 41 }, (_, turn) => turn).filter((turn) =>
+      toothPassed(at(20), turn, 1),
+    )
     expect(passed).toHaveLength(21)
   })
   test('the last whole wheel turn is told by its two marks', () => {

@@ -14,14 +14,21 @@ interface CounterElements {
 }
 
 /** Writes what has changed since `last`; digits say the size, and the worm's also the sign. */
-function showCount(elements: CounterElements, count: Count, last: Count, signed: boolean, forward: 1 | -1): void {
+function showCount(
+  elements: CounterElements,
+  count: Count,
+  last: Count,
+  signed: boolean,
+  forward: 1 | -1,
+): void {
   const same = count.whole === last.whole && count.sign === last.sign
   if (!same) {
     elements.whole.textContent = wholeText(count.whole, signed && count.sign < 0)
     elements.figures.dataset['long'] = count.whole > 999_999 ? 'very' : String(count.whole > 9999)
   }
   if (!same || count.part !== last.part) elements.told.textContent = countText(count)
-  if (Math.floor(count.part / 100) !== Math.floor(last.part / 100)) elements.fraction.textContent = fractionText(count.part)
+  if (Math.floor(count.part / 100) !== Math.floor(last.part / 100))
+    elements.fraction.textContent = fractionText(count.part)
   if (count.exact !== last.exact) elements.figures.dataset['exact'] = String(count.exact)
   if (elements.sense && count.sign !== last.sign) {
     elements.sense.dataset['sense'] = (count.sign || forward) > 0 ? 'anticlockwise' : 'clockwise'

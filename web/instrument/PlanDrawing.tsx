@@ -37,7 +37,12 @@ interface WheelProps {
 function Wheel({ layout, thread, side }: WheelProps) {
   const { gears, output, teeth } = layout
   const r = gears.referenceRadiusWheel
-  const outline = wheelPath({ ...thread, teeth, rootRadius: gears.rootRadiusWheel, tipRadius: gears.throatRadiusWheel })
+  const outline = wheelPath({
+    ...thread,
+    teeth,
+    rootRadius: gears.rootRadiusWheel,
+    tipRadius: gears.throatRadiusWheel,
+  })
   const phase = side === 'left' ? (-180 / Math.PI) * farSidePhase(layout.starts, teeth) : 0
   const long = 0.34 * r
   const inner = 0.58 * r
@@ -106,7 +111,13 @@ function Worm({ layout, thread }: { readonly layout: Layout; readonly thread: Th
         height={shaft.collarWidth}
       />
       <g data-turns="worm" transform="translate(0 0) scale(1 1)">
-        <rect className="plan-mark-worm" x={-dash} y={shaft.collar} width={2 * dash} height={shaft.collarWidth} />
+        <rect
+          className="plan-mark-worm"
+          x={-dash}
+          y={shaft.collar}
+          width={2 * dash}
+          height={shaft.collarWidth}
+        />
       </g>
       <Pointer y={shaft.front + 0.12 * gears.tipRadiusWorm} size={0.1 * gears.referenceRadiusWheel} />
     </>
@@ -119,9 +130,13 @@ function Motor({ layout }: { readonly layout: Layout }) {
   const fanBack = fan ? fan.z - fan.depth / 2 + cut : 0
   return (
     <>
-      {motor && <MotorCan radius={motor.radius} front={motor.front} back={motor.back + cut} wall={2 * motor.wall} />}
+      {motor && (
+        <MotorCan radius={motor.radius} front={motor.front} back={motor.back + cut} wall={2 * motor.wall} />
+      )}
       {motor && cut > 0 && <Break radius={motor.radius} z={motor.back + cut + 0.45 * motor.radius} />}
-      {fan && <rect className="plan-body" x={-fan.radius} y={fanBack} width={2 * fan.radius} height={fan.depth} />}
+      {fan && (
+        <rect className="plan-body" x={-fan.radius} y={fanBack} width={2 * fan.radius} height={fan.depth} />
+      )}
       {crank && (
         <rect
           className="plan-body"
@@ -154,7 +169,8 @@ const MotorCan = ({ radius, front, back, wall }: MotorCanProps) => (
 function Break({ radius, z }: { readonly radius: number; readonly z: number }) {
   const w = 1.2 * radius
   const d = 0.12 * radius
-  const line = (y: number) => `M${-w} ${y}h${0.9 * w}l${0.05 * w} ${-d}l${0.1 * w} ${2 * d}l${0.05 * w} ${-d}h${0.9 * w}`
+  const line = (y: number) =>
+    `M${-w} ${y}h${0.9 * w}l${0.05 * w} ${-d}l${0.1 * w} ${2 * d}l${0.05 * w} ${-d}h${0.9 * w}`
   return (
     <>
       <rect className="plan-gap" x={-w} y={z - d / 2} width={2 * w} height={d} />

@@ -134,7 +134,11 @@ export function PlanView({ ghost = false }: { readonly ghost?: boolean }) {
           className="plan-drawing"
           ref={drawing}
           role="img"
-          aria-label={ghost ? 'The 3D picture is loading' : 'Plan view, seen from above: the worm between its two wheels'}
+          aria-label={
+            ghost
+              ? 'The 3D picture is loading'
+              : 'Plan view, seen from above: the worm between its two wheels'
+          }
           style={{ '--ratio': width / height } as CSSProperties}
         >
           <PlanDrawing layout={layout} thread={thread} />

@@ -41,7 +41,9 @@ export function TurnTape({ starts, teeth, cover, flag, taps, flagText, onFlag }:
   return (
     <div className="turn-tape" data-flag={onFlag !== null} onPointerDown={grasp} onPointerMove={drag}>
       <canvas ref={canvas} aria-hidden="true" />
-      {(onFlag || flag !== null) && <TapeFlag element={flagElement} turns={flag} text={flagText} onMove={onFlag} />}
+      {(onFlag || flag !== null) && (
+        <TapeFlag element={flagElement} turns={flag} text={flagText} onMove={onFlag} />
+      )}
     </div>
   )
 }

@@ -20,7 +20,14 @@ export interface Count {
 export const newCount = (): Count => ({ sign: 0, whole: 0, part: 0, exact: true })
 
 /** `whole` is rounded down; `ticks` of `turn` have gone since, and `rest` of another tick. */
-function writeCount(out: Count, whole: number, ticks: number, rest: number, turn: number, sense: 1 | -1): Count {
+function writeCount(
+  out: Count,
+  whole: number,
+  ticks: number,
+  rest: number,
+  turn: number,
+  sense: 1 | -1,
+): Count {
   const negative = whole < 0
   out.exact = ticks === 0 && rest === 0
   const gone = negative ? turn - ticks - rest : ticks + rest

@@ -17,7 +17,10 @@ const involute = (angle: number): number => Math.tan(angle) - angle
  * rack, so the wheel is an involute gear: psi(r) = pi/(2 z2) + inv(alpha) - inv(arccos(rb/r)), rb = r2 cos(alpha);
  * inside the base circle the flank is drawn radial. Undercut is not drawn. Derived here.
  */
-export function halfTooth({ teeth, axialModule, axialPressureAngle: alpha }: WheelOutline, r: number): number {
+export function halfTooth(
+  { teeth, axialModule, axialPressureAngle: alpha }: WheelOutline,
+  r: number,
+): number {
   const base = 0.5 * axialModule * teeth * Math.cos(alpha)
   const inside = Math.acos(Math.min(1, base / r))
   const pitch = Math.PI / teeth
@@ -88,7 +91,8 @@ export function threadPaths(thread: ThreadOutline): string {
   const pitch = Math.PI * thread.axialModule
   const beyond = thread.length / 2 + thread.starts * pitch
   const threads: string[] = []
-  for (let k = -Math.ceil(beyond / pitch); k <= Math.ceil(beyond / pitch); k++) threads.push(threadPath(thread, k * pitch))
+  for (let k = -Math.ceil(beyond / pitch); k <= Math.ceil(beyond / pitch); k++)
+    threads.push(threadPath(thread, k * pitch))
   return threads.join('')
 }
 

@@ -1,7 +1,16 @@
 /** What is printed on the turn tape: dashes, tooth ticks, wheel marks, numbers, cursor. */
 import { TICKS_PER_TURN, type WormTurns } from '../../sim/drive/turns.ts'
 import { wholeText } from './count.ts'
-import { type TapeWindow, dashStep, firstTooth, lastTooth, numberStep, tapeX, toothPassed, toothX } from './tape-layout.ts'
+import {
+  type TapeWindow,
+  dashStep,
+  firstTooth,
+  lastTooth,
+  numberStep,
+  tapeX,
+  toothPassed,
+  toothX,
+} from './tape-layout.ts'
 import { type Pen, haloText, numberFont, wordFont } from './tape-pen.ts'
 
 const signedText = (count: number): string => wholeText(Math.abs(count), count < 0)
@@ -23,7 +32,13 @@ export function drawCursor({ ctx, colours, sizes }: Pen, x: number): void {
 }
 
 /** `printed` false draws the scale alone, for a covered tape. */
-export function drawPasses(pen: Pen, tape: TapeWindow, turns: WormTurns, speed: number, printed: boolean): void {
+export function drawPasses(
+  pen: Pen,
+  tape: TapeWindow,
+  turns: WormTurns,
+  speed: number,
+  printed: boolean,
+): void {
   const { ctx, colours, sizes } = pen
   const { lane, top } = sizes
   const step = dashStep(tape.px, speed)
@@ -38,7 +53,8 @@ export function drawPasses(pen: Pen, tape: TapeWindow, turns: WormTurns, speed: 
   ctx.beginPath()
   for (let turn = multipleFrom(tape.firstTurn - 1, step); turn <= last; turn += step) {
     const x = tapeX(tape, turn, 0)
-    if (printed && toothPassed(turns, turn, 1)) ctx.fillRect(x - width / 2, middle - height / 2, width, height)
+    if (printed && toothPassed(turns, turn, 1))
+      ctx.fillRect(x - width / 2, middle - height / 2, width, height)
     else if (foreseen(turn, turns)) {
       ctx.moveTo(x, middle - height / 2)
       ctx.lineTo(x, middle + height / 2)
@@ -48,7 +64,13 @@ export function drawPasses(pen: Pen, tape: TapeWindow, turns: WormTurns, speed: 
   ctx.setLineDash([])
 }
 
-export function drawNumbers(pen: Pen, tape: TapeWindow, turns: WormTurns, speed: number, printed: boolean): void {
+export function drawNumbers(
+  pen: Pen,
+  tape: TapeWindow,
+  turns: WormTurns,
+  speed: number,
+  printed: boolean,
+): void {
   const { ctx, colours, sizes } = pen
   const { lane, top, axis } = sizes
   const last = tape.firstTurn + tape.shown + 1

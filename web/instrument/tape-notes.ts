@@ -22,7 +22,13 @@ function mixedWidth(pen: Pen, { whole, top, bottom }: MixedTurns, after: string)
   return plain + ctx.measureText(`${top}/${bottom}`).width + 3
 }
 
-function drawMixed(pen: Pen, { whole, top, bottom }: MixedTurns, after: string, left: number, y: number): void {
+function drawMixed(
+  pen: Pen,
+  { whole, top, bottom }: MixedTurns,
+  after: string,
+  left: number,
+  y: number,
+): void {
   const { ctx, colours, sizes } = pen
   const { word } = sizes
   const small = smallFigures(word)

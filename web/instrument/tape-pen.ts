@@ -62,7 +62,11 @@ export function readColours(element: Element): TapeColours {
 }
 
 /** Lines at 45 degrees over the lane's colour, for what is covered. */
-export function hatchPattern(ctx: CanvasRenderingContext2D, colours: TapeColours, ratio: number): CanvasPattern | null {
+export function hatchPattern(
+  ctx: CanvasRenderingContext2D,
+  colours: TapeColours,
+  ratio: number,
+): CanvasPattern | null {
   const size = 13
   const tile = document.createElement('canvas')
   tile.width = tile.height = Math.round(size * ratio)

@@ -36,7 +36,13 @@ function drawGround({ ctx, colours, sizes, hatch }: Pen, width: number, cover: T
   ctx.fillRect(0, top + 2 * lane - 0.6, width, 1.2)
 }
 
-export function drawTape(pen: Pen, tape: TapeWindow, turns: WormTurns, content: TapeContent, speed: number): void {
+export function drawTape(
+  pen: Pen,
+  tape: TapeWindow,
+  turns: WormTurns,
+  content: TapeContent,
+  speed: number,
+): void {
   const { starts, teeth, cover, flag, taps } = content
   const open = cover === 'none'
   drawGround(pen, tape.width, cover)
@@ -61,7 +67,12 @@ export interface TapeSurface {
 const AT_ZERO = noTurns()
 
 /** Draws `content` on the canvas at every change of frame, size, theme or fonts, until detached. */
-export function attachTape(canvas: HTMLCanvasElement, frame: Frame, content: TapeContent, flag: HTMLElement | null): TapeSurface {
+export function attachTape(
+  canvas: HTMLCanvasElement,
+  frame: Frame,
+  content: TapeContent,
+  flag: HTMLElement | null,
+): TapeSurface {
   const ctx = canvas.getContext('2d')!
   let pen: Pen | null = null
   let tape = coveredTape({ width: 320, edge: 16, widest: 20 }, null)

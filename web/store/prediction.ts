@@ -55,7 +55,8 @@ export const withGuess = (last: Prediction, text: string, turns: number | null):
 export const withDirection = (last: Prediction, direction: 'same' | 'opposite'): Prediction =>
   whilePredicting(last, { direction })
 
-export const withSureness = (last: Prediction, sureness: Sureness): Prediction => whilePredicting(last, { sureness })
+export const withSureness = (last: Prediction, sureness: Sureness): Prediction =>
+  whilePredicting(last, { sureness })
 
 /** Only a number can be committed; direction and sureness may stay open, which is told as "no prediction". */
 export const committed = (last: Prediction, pair: Pair): Prediction =>
@@ -67,7 +68,8 @@ const whileCounting = (last: Prediction, change: Partial<Prediction>): Predictio
 export const withTap = (last: Prediction, place: number): Prediction =>
   whileCounting(last, { taps: [...last.taps, place] })
 
-export const withoutLastTap = (last: Prediction): Prediction => whileCounting(last, { taps: last.taps.slice(0, -1) })
+export const withoutLastTap = (last: Prediction): Prediction =>
+  whileCounting(last, { taps: last.taps.slice(0, -1) })
 
 export const withCountShown = (last: Prediction): Prediction => whileCounting(last, { shown: true })
 
