@@ -13,6 +13,7 @@ import { StageView } from './demonstrate/StageView.tsx'
 import { Transport } from './demonstrate/Transport.tsx'
 import { useReducedMotion } from './demonstrate/reduced-motion.ts'
 import { FileDesk } from './file/FileDesk.tsx'
+import { setCuts } from './frame/frame.ts'
 import { useView, useWorkshop } from './frame/workshop.ts'
 import { PartCard } from './instrument/PartCard.tsx'
 import { Readings } from './instrument/Readings.tsx'
@@ -49,7 +50,11 @@ function RightOfStage({ way }: { readonly way: Way }) {
   const selected = useView((view) => view.selected)
   if (way === 'predict' || way === 'measure') return null
   return (
-    <aside className="right-column" data-covers={way === 'design' || large ? undefined : 'right'} aria-label="Readings">
+    <aside
+      className="right-column"
+      data-covers={way === 'design' || large ? undefined : 'right'}
+      aria-label="Readings"
+    >
       {way === 'demonstrate' && <StageButtons />}
       {selected && <PartCard part={selected} />}
       {way === 'demonstrate' && open && <Readings />}
@@ -77,9 +82,7 @@ export function App({ autosave, opened }: AppProps) {
   useEffect(() => {
     document.documentElement.dataset['theme'] = theme
   }, [theme])
-  useEffect(() => {
-    workshop.frame.cuts = reducedMotion
-  }, [workshop, reducedMotion])
+  useEffect(() => setCuts(workshop.frame, reducedMotion), [workshop, reducedMotion])
   const asking = way === 'predict'
   return (
     <div className="app" data-way={way} data-large={large} data-idle={idle}>
@@ -92,7 +95,10 @@ export function App({ autosave, opened }: AppProps) {
       <RightOfStage way={way} />
       <footer className="band">
         {!asking && <Transport />}
-        <TurnBand size={large ? 'large' : asking ? 'predict' : 'normal'} covered={asking && phase !== 'compare'} />
+        <TurnBand
+          size={large ? 'large' : asking ? 'predict' : 'normal'}
+          covered={asking && phase !== 'compare'}
+        />
       </footer>
       <SpokenSummary />
       <KeysSheet />

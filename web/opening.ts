@@ -1,4 +1,7 @@
-/** What the page opens with: the link in its address, else what this browser kept, else the boot cleaner. */
+/**
+ * What the page opens with: the boot cleaner, or what this browser kept, and over that the link in the address, so
+ * that Undo brings back what a link took the place of.
+ */
 import { type StoreApi, createStore } from 'zustand/vanilla'
 import { readAddress, writeAddress } from './file/address.ts'
 import { readAutosave } from './file/autosave.ts'
@@ -55,14 +58,15 @@ export function openBench() {
   const workshop = createWorkshop(machine, firstTheme(keeper))
   workshop.bench.setState({ pace: paceFor(machine) })
   const { way, link } = readAddress(location.hash)
-  const outcome = link ? openLink(workshop, link) : openKept(workshop, keeper)
+  const keptOutcome = openKept(workshop, keeper)
+  workshop.document.store.setState({ past: [] })
+  const outcome = link ? openLink(workshop, link) : keptOutcome
   if (way) workshop.view.setState({ way })
   history.replaceState(null, '', writeAddress(workshop.view.getState().way))
   const asked = new URLSearchParams(location.search).get('quality')
   const quality = QUALITIES.find((each) => each === asked)
   if (quality) workshop.view.setState({ quality })
   if (outcome) workshop.view.setState({ sheet: 'machines' })
-  workshop.document.store.setState({ past: [] })
   const opened = createStore<Opened>(() => ({ outcome, nonce: 0 }))
   followAddress(workshop, opened)
   return { workshop, autosave: keepWorkshop(workshop, keeper), opened }

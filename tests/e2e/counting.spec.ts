@@ -88,7 +88,10 @@ test('nothing turns while the parts are apart, and the page says why', async ({ 
   await page.keyboard.press('x')
   await draw(page)
   await expect(page.getByRole('note')).toContainText('The parts are apart')
-  await expect(page.getByRole('button', { name: 'Turn', exact: true })).toHaveAttribute('aria-disabled', 'true')
+  await expect(page.getByRole('button', { name: 'Turn', exact: true })).toHaveAttribute(
+    'aria-disabled',
+    'true',
+  )
   await press(page, 'Together')
   await expect(page.getByRole('note')).toHaveCount(0)
 })

@@ -21,9 +21,9 @@ test('the picture is the same at the same place, and another at another', async 
 
 test('without WebGL a drawn view turns with the same counts', async ({ page }) => {
   await page.addInitScript(() => {
-    const real = HTMLCanvasElement.prototype.getContext
+    const real: unknown = Reflect.get(HTMLCanvasElement.prototype, 'getContext')
     const refuse = function (this: HTMLCanvasElement, kind: string, ...rest: unknown[]) {
-      return kind.startsWith('webgl') ? null : Reflect.apply(real, this, [kind, ...rest])
+      return kind.startsWith('webgl') ? null : Reflect.apply(real as () => unknown, this, [kind, ...rest])
     }
     Object.defineProperty(HTMLCanvasElement.prototype, 'getContext', { value: refuse })
   })

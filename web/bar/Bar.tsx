@@ -109,7 +109,12 @@ export function Bar() {
         <Icon name="theme" />
         <span className="unseen">Light or dark</span>
       </button>
-      <button type="button" className="button plain icon" title="Keys and help (?)" onClick={() => open('keys')}>
+      <button
+        type="button"
+        className="button plain icon"
+        title="Keys and help (?)"
+        onClick={() => open('keys')}
+      >
         <Icon name="help" />
         <span className="unseen">Keys and help</span>
       </button>

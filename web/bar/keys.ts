@@ -1,6 +1,14 @@
 /** The keys. Single keys are off while a field has focus, in an open dialog, and when they are switched off. */
 import { useEffect } from 'react'
-import { changePace, nextCase, nextView, toggleApart, toggleLarge, togglePlan, toggleTheme } from './view-actions.ts'
+import {
+  changePace,
+  nextCase,
+  nextView,
+  toggleApart,
+  toggleLarge,
+  togglePlan,
+  toggleTheme,
+} from './view-actions.ts'
 import { type HandStep, handTurn, turnOrStop, zeroCounts } from '../demonstrate/turning.ts'
 import { hold } from '../frame/frame.ts'
 import { type Workshop, useWorkshop } from '../frame/workshop.ts'
@@ -76,7 +84,8 @@ export function useKeys(): void {
     const pressed = (event: KeyboardEvent) => {
       if (event.defaultPrevented) return
       const { view } = workshop
-      if (event.key === 'Escape' && view.getState().sheet === 'none') view.setState({ large: false, selected: null })
+      if (event.key === 'Escape' && view.getState().sheet === 'none')
+        view.setState({ large: false, selected: null })
       if (typing(event.target) && !(event.altKey && event.code.startsWith('Digit'))) return
       const done = chord(event, workshop) || (view.getState().singleKeys && single(event, workshop))
       if (done) event.preventDefault()

@@ -18,7 +18,10 @@ export const nextCase = ({ view }: Views): void =>
 
 export const nextView = ({ view }: Views): void =>
   view.setState(({ view: { name, nonce } }) => ({
-    view: { name: VIEWS[(VIEWS.findIndex(({ view: each }) => each === name) + 1) % VIEWS.length]!.view, nonce: nonce + 1 },
+    view: {
+      name: VIEWS[(VIEWS.findIndex(({ view: each }) => each === name) + 1) % VIEWS.length]!.view,
+      nonce: nonce + 1,
+    },
   }))
 
 export const toggleApart = ({ view }: Views): void =>

@@ -56,8 +56,8 @@ export function DrivePanel() {
       </div>
       {supply === 'mains' && (
         <p className="small">
-          A real machine of this kind holds mains voltage. Unplug it before the case is opened, wait until it stands
-          still, and leave repairs to people who are licensed for them; local rules come first.
+          A real machine of this kind holds mains voltage. Unplug it before the case is opened, wait until it
+          stands still, and leave repairs to people who are licensed for them; local rules come first.
         </p>
       )}
     </div>

@@ -67,9 +67,36 @@ export function StageLabels({ frame, free, painters }: StageLabelsProps) {
   const z2 = useMachine((machine) => machine.gearing.wheelTeeth)
   return (
     <div className="stage-labels" aria-hidden="true">
-      <Label painters={painters} free={free} frame={frame} anchor="leftWheel" part="left" text={`Left wheel, ${z2} teeth`} dx={-120} dy={36} />
-      <Label painters={painters} free={free} frame={frame} anchor="worm" part="worm" text={`Worm, ${some(z1, 'start', 'starts')}`} dx={-150} dy={84} />
-      <Label painters={painters} free={free} frame={frame} anchor="rightWheel" part="right" text={`Right wheel, ${z2} teeth`} dx={96} dy={56} />
+      <Label
+        painters={painters}
+        free={free}
+        frame={frame}
+        anchor="leftWheel"
+        part="left"
+        text={`Left wheel, ${z2} teeth`}
+        dx={-120}
+        dy={36}
+      />
+      <Label
+        painters={painters}
+        free={free}
+        frame={frame}
+        anchor="worm"
+        part="worm"
+        text={`Worm, ${some(z1, 'start', 'starts')}`}
+        dx={-150}
+        dy={84}
+      />
+      <Label
+        painters={painters}
+        free={free}
+        frame={frame}
+        anchor="rightWheel"
+        part="right"
+        text={`Right wheel, ${z2} teeth`}
+        dx={96}
+        dy={56}
+      />
     </div>
   )
 }

@@ -45,7 +45,10 @@ function useStalled(): Look | null {
   return {
     head: jammed === 'none' ? 'Stalled.' : 'Jammed.',
     text: `The motor stands still and draws ${amperes} A; a real one would soon be too hot. Switch off before you clear it.`,
-    action: { label: 'Free it', act: () => workshop.bench.setState({ jammed: 'none', leftLoad: 0, rightLoad: 0 }) },
+    action: {
+      label: 'Free it',
+      act: () => workshop.bench.setState({ jammed: 'none', leftLoad: 0, rightLoad: 0 }),
+    },
   }
 }
 
@@ -57,9 +60,14 @@ function useNotTurning(): Look | null {
   useMachine((machine) => machine)
   const text = reasonNotToTurn(workshop)
   if (!text) return null
-  if (apart) return { head: 'Apart.', text, action: { label: 'Together', act: () => view.setState({ apart: 0 }) } }
+  if (apart)
+    return { head: 'Apart.', text, action: { label: 'Together', act: () => view.setState({ apart: 0 }) } }
   if (!pluggedIn && !workshop.frame.drive.notComputed)
-    return { head: 'No power.', text, action: { label: 'Plug in', act: () => bench.setState({ pluggedIn: true }) } }
+    return {
+      head: 'No power.',
+      text,
+      action: { label: 'Plug in', act: () => bench.setState({ pluggedIn: true }) },
+    }
   return { head: 'Turn it by hand.', text }
 }
 

@@ -1,7 +1,7 @@
 /** The stage: the 3D picture, or the drawn plan where there is none, with the labels that stand on it. */
 import { Suspense, lazy, useEffect, useMemo, useState } from 'react'
 import { useMachine, useView, useWorkshop } from '../frame/workshop.ts'
-import { beginDrag, dragTo, endDrag, runFrame } from '../frame/frame.ts'
+import { beginDrag, dragTo, drawnBy, endDrag, runFrame } from '../frame/frame.ts'
 import { PlanView } from '../instrument/PlanView.tsx'
 import type { StageFrame } from '../scene/stage-props.ts'
 import { requestFrame } from '../scene/ticker.ts'
@@ -40,12 +40,7 @@ function Picture() {
   const state = useView((now) => now)
   const [painters] = useState(() => new Set<() => void>())
   const stageFrame = useStageFrame(painters)
-  useEffect(() => {
-    frame.wake = requestFrame
-    return () => {
-      frame.wake = () => undefined
-    }
-  }, [frame])
+  useEffect(() => drawnBy(frame, requestFrame), [frame])
   const reducedMotion = useReducedMotion()
   const freeArea = useFreeArea()
   const [phase, setPhase] = useState(prediction.getState().phase)

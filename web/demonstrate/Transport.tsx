@@ -85,7 +85,15 @@ function CountPanel() {
   }
   return (
     <Popover label="Count turns" side="above">
-      <StepField label="Turns to count" value={count} min={1} max={1000} less="One fewer" more="One more" onChange={take} />
+      <StepField
+        label="Turns to count"
+        value={count}
+        min={1}
+        max={1000}
+        less="One fewer"
+        more="One more"
+        onChange={take}
+      />
       <p className="small">The drive turns it and stops by itself on the mark.</p>
       <div className="pairs">
         <button type="button" className="button" onClick={() => countTurns(workshop, count, 'worm')}>

@@ -11,7 +11,8 @@ function measure(): FreeArea {
   const area = { ...NONE }
   for (const element of document.querySelectorAll<HTMLElement>('[data-covers]')) {
     const box = element.getBoundingClientRect()
-    const apart = box.right <= stage.left || box.left >= stage.right || box.bottom <= stage.top || box.top >= stage.bottom
+    const apart =
+      box.right <= stage.left || box.left >= stage.right || box.bottom <= stage.top || box.top >= stage.bottom
     if (apart || box.width === 0) continue
     if (element.dataset['covers'] === 'left') area.left = Math.max(area.left, box.right - stage.left)
     else if (element.dataset['covers'] === 'right') area.right = Math.max(area.right, stage.right - box.left)
@@ -39,7 +40,8 @@ export function useFreeArea(): FreeArea {
     }
     const nodes = new MutationObserver(watch)
     const app = document.querySelector('.app')
-    if (app) nodes.observe(app, { childList: true, attributes: true, attributeFilter: ['data-way', 'data-large'] })
+    if (app)
+      nodes.observe(app, { childList: true, attributes: true, attributeFilter: ['data-way', 'data-large'] })
     watch()
     return () => {
       sizes.disconnect()

@@ -85,6 +85,19 @@ function setMotion(frame: Frame, motion: Motion): void {
   show(frame)
 }
 
+/** Names who draws when the frame asks for it; returns the way to let go again. */
+export function drawnBy(frame: Frame, wake: () => void): () => void {
+  frame.wake = wake
+  return () => {
+    if (frame.wake === wake) frame.wake = () => undefined
+  }
+}
+
+/** With reduced motion a hand turn lands at once. */
+export function setCuts(frame: Frame, cuts: boolean): void {
+  frame.cuts = cuts
+}
+
 export const turnByDrive = (frame: Frame): void => setMotion(frame, 'running')
 
 /** Holds everything where it is; counts and angles stay. */

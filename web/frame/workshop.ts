@@ -95,4 +95,3 @@ export const useMachine = <T>(select: (machine: Machine) => T): T =>
   useDocument(useWorkshop().document, (document) => select(document.machine))
 export const useBench = <T>(select: (bench: Bench) => T): T => useStore(useWorkshop().bench, select)
 export const useView = <T>(select: (view: View) => T): T => useStore(useWorkshop().view, select)
-

@@ -48,7 +48,12 @@ const drawings = {
     </>
   ),
   readings: <path {...thin} d="M3 4h14M3 10h14M3 16h9" />,
-  part: <path {...thin} d="M10 2l2 3 3.5-.5.5 3.5 3 2-3 2-.5 3.5L12 15l-2 3-2-3-3.5.5L4 12l-3-2 3-2 .5-3.5L8 5zM10 8v4M8 10h4" />,
+  part: (
+    <path
+      {...thin}
+      d="M10 2l2 3 3.5-.5.5 3.5 3 2-3 2-.5 3.5L12 15l-2 3-2-3-3.5.5L4 12l-3-2 3-2 .5-3.5L8 5zM10 8v4M8 10h4"
+    />
+  ),
   flag: <path {...line} d="M5 18V3h11l-3 3.5L16 10H5" />,
   tally: <path {...line} d="M4 4v12M8 4v12M12 4v12M16 4v12M2 14L18 6" />,
   plug: <path {...line} d="M7 2v5M13 2v5M4 7h12v3a6 6 0 0 1-12 0zM10 16v3" />,
@@ -67,7 +72,14 @@ export type IconName = keyof typeof drawings
 
 export function Icon({ name, size = 20 }: { readonly name: IconName; readonly size?: number }) {
   return (
-    <svg width={size} height={size} viewBox="0 0 20 20" aria-hidden="true" focusable="false" style={{ flex: 'none' }}>
+    <svg
+      width={size}
+      height={size}
+      viewBox="0 0 20 20"
+      aria-hidden="true"
+      focusable="false"
+      style={{ flex: 'none' }}
+    >
       {drawings[name]}
     </svg>
   )

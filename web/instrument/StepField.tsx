@@ -16,7 +16,17 @@ interface StepFieldProps {
   readonly suffix?: string
 }
 
-export function StepField({ label, value, min, max, less, more, onChange, onGesture, suffix }: StepFieldProps) {
+export function StepField({
+  label,
+  value,
+  min,
+  max,
+  less,
+  more,
+  onChange,
+  onGesture,
+  suffix,
+}: StepFieldProps) {
   const [text, setText] = useState(String(value))
   const [problem, setProblem] = useState<string | null>(null)
   const id = useId()
@@ -36,7 +46,12 @@ export function StepField({ label, value, min, max, less, more, onChange, onGest
     <div className="step-field">
       <label htmlFor={id}>{label}</label>
       <div className="step-field-row">
-        <button type="button" className="button icon" disabled={value <= min} onClick={() => apply(String(value - 1))}>
+        <button
+          type="button"
+          className="button icon"
+          disabled={value <= min}
+          onClick={() => apply(String(value - 1))}
+        >
           <Icon name="minus" size={16} />
           <span className="unseen">{less}</span>
         </button>
@@ -63,7 +78,12 @@ export function StepField({ label, value, min, max, less, more, onChange, onGest
           }}
           onChange={(event) => apply(event.target.value)}
         />
-        <button type="button" className="button icon" disabled={value >= max} onClick={() => apply(String(value + 1))}>
+        <button
+          type="button"
+          className="button icon"
+          disabled={value >= max}
+          onClick={() => apply(String(value + 1))}
+        >
           <Icon name="plus" size={16} />
           <span className="unseen">{more}</span>
         </button>

@@ -1,21 +1,49 @@
 /** Sentences about turning, in the words of the interface. Senses always say from where they are seen. */
 import type { Hand } from '../../sim/machine/machine.ts'
-import {
-  type WormTurns,
-  TICKS_PER_TURN,
-  wheelTurnsValue,
-  wormTurnsValue,
-} from '../../sim/drive/turns.ts'
+import { type WormTurns, TICKS_PER_TURN, wheelTurnsValue, wormTurnsValue } from '../../sim/drive/turns.ts'
 import { wheelSense } from '../../sim/gear/wheel-motion.ts'
 
 const SMALL = [
-  'no', 'one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight', 'nine', 'ten', 'eleven', 'twelve', 'thirteen',
-  'fourteen', 'fifteen', 'sixteen', 'seventeen', 'eighteen', 'nineteen', 'twenty',
+  'no',
+  'one',
+  'two',
+  'three',
+  'four',
+  'five',
+  'six',
+  'seven',
+  'eight',
+  'nine',
+  'ten',
+  'eleven',
+  'twelve',
+  'thirteen',
+  'fourteen',
+  'fifteen',
+  'sixteen',
+  'seventeen',
+  'eighteen',
+  'nineteen',
+  'twenty',
 ]
 
 const FRACTIONS: Readonly<Record<string, string>> = {
-  '1/2': '½', '1/3': '⅓', '2/3': '⅔', '1/4': '¼', '3/4': '¾', '1/5': '⅕', '2/5': '⅖', '3/5': '⅗', '4/5': '⅘',
-  '1/6': '⅙', '5/6': '⅚', '1/7': '⅐', '1/8': '⅛', '3/8': '⅜', '5/8': '⅝', '7/8': '⅞',
+  '1/2': '½',
+  '1/3': '⅓',
+  '2/3': '⅔',
+  '1/4': '¼',
+  '3/4': '¾',
+  '1/5': '⅕',
+  '2/5': '⅖',
+  '3/5': '⅗',
+  '4/5': '⅘',
+  '1/6': '⅙',
+  '5/6': '⅚',
+  '1/7': '⅐',
+  '1/8': '⅛',
+  '3/8': '⅜',
+  '5/8': '⅝',
+  '7/8': '⅞',
 }
 
 const divisor = (a: number, b: number): number => (b === 0 ? a : divisor(b, a % b))
@@ -68,7 +96,9 @@ export function stageText(turns: WormTurns, z1: number, z2: number, hand: Hand):
     moved('Worm', worm, 'seen from the front'),
     moved('left wheel', wheel * wheelSense('left', hand), above),
     moved('right wheel', wheel * wheelSense('right', hand), above),
-  ].join('. ').concat('.')
+  ]
+    .join('. ')
+    .concat('.')
 }
 
 /** Both wheels have made whole turns, and some. */

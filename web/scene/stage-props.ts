@@ -4,7 +4,7 @@ import type { Machine } from '../../sim/machine/machine.ts'
 import type { PartName } from '../../sim/pose/parts.ts'
 import type { Theme } from '../material/substances.ts'
 import type { QualityLevel } from './quality.ts'
-import type { ViewName } from './views.ts'
+import type { ViewName } from '../store/view.ts'
 
 export type CaseState = 'closed' | 'clear' | 'off'
 

@@ -1,5 +1,5 @@
 /** Camera bookmarks: from where each view looks, and what it must hold in the frame. */
-export type ViewName = 'gears' | 'top' | 'worm' | 'motor' | 'brushes' | 'whole'
+import type { ViewName } from '../store/view.ts'
 
 export interface ViewBookmark {
   readonly view: ViewName

@@ -1,7 +1,6 @@
 /** What is on screen and how: changed by a click, never undone. Only theme and way outlive the page. */
 import { createStore } from 'zustand/vanilla'
 import type { PartName } from '../../sim/pose/parts.ts'
-import type { ViewName } from '../scene/views.ts'
 
 export type Way = 'demonstrate' | 'predict' | 'measure' | 'design'
 export const WAYS: readonly { readonly way: Way; readonly label: string }[] = [
@@ -11,6 +10,8 @@ export const WAYS: readonly { readonly way: Way; readonly label: string }[] = [
   { way: 'design', label: 'Design' },
 ]
 
+/** A camera bookmark. */
+export type ViewName = 'gears' | 'top' | 'worm' | 'motor' | 'brushes' | 'whole'
 export type CaseState = 'closed' | 'clear' | 'off'
 export type Theme = 'light' | 'dark'
 export type Quality = 'auto' | 'low' | 'medium' | 'high'
