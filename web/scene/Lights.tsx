@@ -6,7 +6,7 @@ import type { Layout } from '../../sim/pose/layout.ts'
 import type { Theme } from '../material/substances.ts'
 
 const STRENGTH = {
-  light: { key: 1.75, rim: 0.7, rimColour: '#e8f2ff', sky: 0.28, ground: '#c9d2d8', studio: 0.55, exposure: 1 },
+  light: { key: 1.55, rim: 0.7, rimColour: '#e8f2ff', sky: 0.24, ground: '#c9d2d8', studio: 0.55, exposure: 1 },
   dark: { key: 1.7, rim: 2, rimColour: '#a9d3ff', sky: 0.18, ground: '#202830', studio: 0.42, exposure: 0.9 },
 } as const
 
@@ -41,7 +41,7 @@ export function Lights({ layout, theme, shadowMap }: LightsProps) {
         shadow-mapSize={[shadowMap || 16, shadowMap || 16]}
         shadow-radius={shadowMap > 1024 ? 9 : 5}
         shadow-blurSamples={16}
-        shadow-bias={-0.0004}
+        shadow-bias={-0.0008}
         shadow-normalBias={0.004 * reach}
         shadow-camera-left={-1.35 * reach}
         shadow-camera-right={1.35 * reach}

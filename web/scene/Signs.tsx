@@ -18,7 +18,7 @@ const ROUND_WORM = new Quaternion().setFromRotationMatrix(
   new Matrix4().makeBasis(new Vector3(0, 1, 0), new Vector3(-1, 0, 0), new Vector3(0, 0, 1)),
 )
 
-/** The far end of a wheel's arrow is lifted by this, so that it does not thin out [rad]. */
+/** Arrows are tilted by this towards the first view, so that they do not thin out [rad]. */
 const TILT = 0.42
 const HALF = 0.66
 const WORM_HALF = 0.62
@@ -61,7 +61,12 @@ export function Arrows({ layout, theme, parts }: SignsProps) {
           </group>
         </group>
       ))}
-      <mesh ref={(mesh) => void (parts.arrows.worm = mesh)} geometry={geometries.worm} position={[0, 0, front]}>
+      <mesh
+        ref={(mesh) => void (parts.arrows.worm = mesh)}
+        geometry={geometries.worm}
+        position={[0, 0, front]}
+        rotation={[-TILT, 0, 0]}
+      >
         <meshBasicMaterial color={colours.worm} side={DoubleSide} toneMapped={false} />
       </mesh>
     </>

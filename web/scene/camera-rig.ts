@@ -3,7 +3,8 @@ import { PerspectiveCamera, Vector3 } from 'three'
 import type { Layout } from '../../sim/pose/layout.ts'
 import { fitPoints } from './fit-points.ts'
 import type { FreeArea } from './stage-props.ts'
-import { VIEWS, type ViewName } from './views.ts'
+import type { ViewName } from '../store/view.ts'
+import { VIEWS } from './views.ts'
 
 interface Place {
   readonly target: Vector3

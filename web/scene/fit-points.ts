@@ -33,7 +33,7 @@ function standPoints(layout: Layout): Vector3[] {
 
 function gearPoints(layout: Layout): Vector3[] {
   const { gears, output, shaft } = layout
-  const reach = gears.centreDistance + 1.12 * gears.outsideRadiusWheel
+  const reach = 1.2 * gears.centreDistance + gears.outsideRadiusWheel + 5
   const around = 1.3 * gears.outsideRadiusWheel
   return [
     ...boxPoints(-reach, reach, 0, output.shaftTop, -around * 0.7, around * 0.8),

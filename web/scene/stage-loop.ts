@@ -125,7 +125,7 @@ export function runStageFrame(loop: StageLoop, elapsed: number): boolean {
   const speed = frame.wormTurnsPerSecond
   if (speed !== 0) loop.sense = speed > 0 ? 1 : -1
   const turned = speed * loop.interval
-  const arrows = loop.arrows && loop.apart === 0
+  const arrows = loop.arrows && loop.apart === 0 && loop.caseState !== 'closed'
   const fast = showMotion(parts, bodies.layout, turned, loop.sense, loop.marks, arrows)
   loop.materials.setStripe(loop.marks && !fast)
   writeAnchors(frame, loop.anchors, poses, rig.camera, rig.width, rig.height, loop.scratch)

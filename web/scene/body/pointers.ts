@@ -38,17 +38,21 @@ export function wheelPointers(layout: Layout): BufferGeometry {
   )
 }
 
+/** The worm's pointer leans back by this, to be seen from above as well [rad]. */
+const LEAN_BACK = 0.5
+
 /** Above the front collar, in the machine's frame, with the arm that carries it. */
 export function wormPointer(layout: Layout): BufferGeometry {
   const { pointers, shaft } = layout
-  const arm = pointers.wormZ - shaft.frontBearing
+  const thick = 0.18 * pointers.wormSize
+  const arm = pointers.wormZ - 0.5 * pointers.wormSize - shaft.frontBearing
+  const armY = pointers.wormY + 0.62 * pointers.wormSize
+  const post = armY - shaft.bearingRadius
   return part([
     ...wedge(pointers.wormSize).map(({ substance, geometry }) =>
-      piece(substance, geometry, { y: pointers.wormY, z: pointers.wormZ + 0.12 * pointers.wormSize }),
+      piece(substance, geometry.rotateX(-LEAN_BACK), { y: pointers.wormY, z: pointers.wormZ }),
     ),
-    piece('barSteel', box(0.22 * pointers.wormSize, 0.2 * pointers.wormSize, arm), {
-      y: pointers.wormY + 0.85 * pointers.wormSize,
-      z: pointers.wormZ - arm / 2,
-    }),
+    piece('barSteel', box(thick, thick, arm + thick), { y: armY, z: shaft.frontBearing + arm / 2 }),
+    piece('barSteel', box(thick, post, thick), { y: armY - post / 2, z: shaft.frontBearing }),
   ])
 }
