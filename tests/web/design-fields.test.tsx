@@ -3,7 +3,14 @@ import { expect, test } from 'vitest'
 import { checkMachine } from '../../sim/machine/check.ts'
 import { FIELDS, fieldsOf, withValue } from '../../sim/machine/fields.ts'
 import { designFacts, lockingWords } from '../../web/design/facts.ts'
-import { fieldText, plainNumber, readFieldText, stepped, unitText } from '../../web/design/field-text.ts'
+import {
+  fieldText,
+  itemOf,
+  plainNumber,
+  readFieldText,
+  stepped,
+  unitText,
+} from '../../web/design/field-text.ts'
 import { format, normalize, refusal, sanitize } from '../../web/design/quantity-plugin.ts'
 import { Problems } from '../../web/instrument/Problems.tsx'
 import { bootCleaner, demoMachines, ventOpener } from '../support/machines.ts'
@@ -12,9 +19,9 @@ const teeth = fieldsOf(bootCleaner).find(({ path }) => path === 'gearing.wheelTe
 const judge = (value: number) => checkMachine(withValue(bootCleaner, teeth.path, value))
 
 test('leva is given the number, and the field as its settings', () => {
-  expect(normalize({ first: 20, field: teeth, judge })).toEqual({
+  expect(normalize({ first: 20, field: teeth, heading: null, judge })).toEqual({
     value: 20,
-    settings: { field: teeth, judge },
+    settings: { field: teeth, heading: null, judge },
   })
 })
 
@@ -26,9 +33,9 @@ test('leva stores finite numbers only', () => {
 })
 
 test('a value that the checks forbid is refused in their own words, others are not', () => {
-  expect(refusal({ field: teeth, judge }, 31)).toBeNull()
-  expect(refusal({ field: teeth, judge }, 2.5)).toMatch(/whole/)
-  expect(refusal({ field: teeth, judge }, 1000)).toMatch(/1000/)
+  expect(refusal({ field: teeth, heading: null, judge }, 31)).toBeNull()
+  expect(refusal({ field: teeth, heading: null, judge }, 2.5)).toMatch(/whole/)
+  expect(refusal({ field: teeth, heading: null, judge }, 1000)).toMatch(/1000/)
 })
 
 test('what a field writes reads back as the same number', () => {
@@ -58,6 +65,12 @@ test('every unit of the table has a spelling for people', () => {
   const units = new Set(FIELDS.map(({ unit }) => unitText(unit)))
   expect([...units].filter((unit) => /ohm|deg|\d/.test(unit))).toEqual([])
   expect(unitText('N m s2/rad2')).toBe('N m s²/rad²')
+})
+
+test('a field of a list knows its item by its label', () => {
+  expect(itemOf(teeth)).toBeNull()
+  const third = fieldsOf(bootCleaner).filter(({ path }) => path.startsWith('control.steps[2]'))
+  expect(new Set(third.map(itemOf))).toEqual(new Set(['setting 3']))
 })
 
 test('self-locking is told apart from nearly', () => {

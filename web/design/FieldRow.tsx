@@ -6,19 +6,32 @@ interface FieldRowProps {
   readonly id: string
   readonly path: string
   readonly label: string
+  /** Setting or load that the label ends with; it is seen in the heading above, not in each label. */
+  readonly item?: string | null
+  readonly heading?: string | null
+  /** Seen under the label when it is too long for the field. */
+  readonly unit?: ReactNode
   readonly help: string
   /** Why the text in the field is not used; null when it is. */
   readonly refused: string | null
   readonly children: ReactNode
 }
 
-export function FieldRow({ id, path, label, help, refused, children }: FieldRowProps) {
+export function FieldRow(props: FieldRowProps) {
+  const { id, path, label, item = null, heading = null, unit, help, refused, children } = props
   const [helpOpen, setHelpOpen] = useState(false)
-  const remarks = useFieldProblems(path)
+  const warnings = useFieldProblems(path).filter(({ severity }) => severity !== 'note')
   return (
     <div className="parameter">
+      {heading !== null && <h4>{heading}</h4>}
       <div className="parameter-row">
-        <label htmlFor={id}>{label}</label>
+        <span className="parameter-name">
+          <label htmlFor={id}>
+            {item === null ? label : label.slice(0, -item.length - 2)}
+            {item !== null && <span className="unseen">, {item}</span>}
+          </label>
+          {unit}
+        </span>
         {children}
         <button
           type="button"
@@ -35,10 +48,15 @@ export function FieldRow({ id, path, label, help, refused, children }: FieldRowP
         {refused !== null && (
           <>
             <strong>Not used: </strong>
-            {refused}. The last good machine stays.
+            {refused}. The last good value stays.
           </>
         )}
-        {refused === null && remarks.map(({ message }) => message).join('; ')}
+        {refused === null && warnings.length > 0 && (
+          <>
+            <strong>Warning: </strong>
+            {warnings.map(({ message }) => message).join('; ')}.
+          </>
+        )}
       </p>
       <p className="parameter-about" id={`${id}-help`} hidden={!helpOpen}>
         {help}

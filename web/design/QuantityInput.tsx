@@ -4,7 +4,7 @@ import { type KeyboardEvent, useEffect, useRef, useState } from 'react'
 import { useWorkshop } from '../frame/workshop.ts'
 import { FieldRow } from './FieldRow.tsx'
 import { FieldSymbol } from './FieldSymbol.tsx'
-import { readFieldText, stepped, unitText } from './field-text.ts'
+import { itemOf, readFieldText, stepped, unitText } from './field-text.ts'
 import { fieldId } from './ids.ts'
 import {
   type QuantityInput,
@@ -14,6 +14,9 @@ import {
   refusal,
   sanitize,
 } from './quantity-plugin.ts'
+
+/** Letters of a unit that leave room for the number beside it. */
+const LONGEST_IN_FIELD = 6
 
 const ARROW_STEPS: Record<string, number> = { ArrowUp: 1, ArrowDown: -1, PageUp: 10, PageDown: -10 }
 
@@ -76,7 +79,12 @@ function QuantityField() {
   const { announcer } = useWorkshop()
   const { field } = settings
   const id = fieldId(field.path)
-  const unit = unitText(field.unit)
+  const isLong = field.unit.length > LONGEST_IN_FIELD
+  const unit = (
+    <span className="parameter-unit" id={`${id}-unit`}>
+      {unitText(field.unit)}
+    </span>
+  )
 
   const onKeyDown = (event: KeyboardEvent) => {
     const steps = ARROW_STEPS[event.key]
@@ -90,7 +98,16 @@ function QuantityField() {
     }
   }
   return (
-    <FieldRow id={id} path={field.path} label={field.label} help={fieldHelp(settings)} refused={refused}>
+    <FieldRow
+      id={id}
+      path={field.path}
+      label={field.label}
+      item={itemOf(field)}
+      heading={settings.heading}
+      unit={isLong && unit}
+      help={fieldHelp(settings)}
+      refused={refused}
+    >
       <span className="parameter-box">
         <FieldSymbol symbol={field.symbol} onSteps={step} onEnd={finish} />
         <input
@@ -111,9 +128,7 @@ function QuantityField() {
           }}
           onKeyDown={onKeyDown}
         />
-        <span className="parameter-unit" id={`${id}-unit`}>
-          {unit}
-        </span>
+        {!isLong && unit}
       </span>
     </FieldRow>
   )

@@ -48,3 +48,7 @@ export const unitText = (unit: string): string =>
     .replace(/\bkohm\b/, 'kΩ')
     .replace(/\bohm\b/, 'Ω')
     .replace(/^deg$/, '°')
+
+/** Which setting or load a field belongs to, as its label says after the comma; null where it is the only one. */
+export const itemOf = (field: { path: string; label: string } | undefined): string | null =>
+  field?.path.includes('[') ? field.label.slice(field.label.indexOf(', ') + 2) : null

@@ -21,7 +21,7 @@ export const levaTheme: LevaTheme = {
     toolTipText: 'var(--panel)',
   },
   radii: { xs: '3px', sm: '6px', lg: '8px' },
-  space: { sm: '8px', md: '20px', rowGap: '4px', colGap: '8px' },
+  space: { sm: '8px', md: '20px', rowGap: '0px', colGap: '8px' },
   fonts: { sans: 'var(--text)', mono: 'var(--text)' },
   fontSizes: { root: '15px' },
   sizes: { rootWidth: '300px', controlWidth: '168px', numberInputMinWidth: '84px', rowHeight: '40px' },

@@ -5,6 +5,8 @@ import { fieldText } from './field-text.ts'
 
 export interface QuantitySettings {
   readonly field: Field
+  /** Stands above the first field of each setting or load; null above all others. */
+  readonly heading: string | null
   /** What would be wrong with this field's machine if the field had that value. */
   readonly judge: (value: number) => readonly Problem[]
 }
@@ -16,11 +18,10 @@ export interface QuantityInput extends QuantitySettings {
 
 export const normalize = ({
   first,
-  field,
-  judge,
+  ...settings
 }: QuantityInput): { value: number; settings: QuantitySettings } => ({
   value: first,
-  settings: { field, judge },
+  settings,
 })
 
 /** leva drops an update whose sanitizer throws and keeps the last value. */

@@ -6,6 +6,7 @@ import type { Machine } from '../../sim/machine/machine.ts'
 import type { DocumentStore } from '../store/document.ts'
 import { choiceInput } from './ChoiceInput.tsx'
 import { CHOICES, type Choice } from './choices.ts'
+import { itemOf } from './field-text.ts'
 import { quantityInput } from './QuantityInput.tsx'
 
 export interface SectionFields {
@@ -36,11 +37,12 @@ export function sectionSchema(document: DocumentStore, { fields, choices }: Sect
   const { machine } = document.store.getState()
   const now = () => document.store.getState().machine
   const gesture = { onEditStart: () => document.beginGesture(), onEditEnd: () => document.endGesture() }
-  const numbers = fields.map((field) => [
+  const numbers = fields.map((field, place) => [
     levaKey(field.path),
     quantityInput({
       first: valueAt(machine, field.path),
       field,
+      heading: itemOf(field) === itemOf(fields[place - 1]) ? null : itemOf(field),
       judge: (value) => checkMachine(withValue(now(), field.path, value)),
       label: field.label,
       onChange: editBy(document, field.path),

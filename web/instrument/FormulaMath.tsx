@@ -1,9 +1,8 @@
 /** A formula as MathML, with its symbols or with the numbers put in. */
 import { type ReactNode, createElement } from 'react'
 import type { FormulaRow } from './formula.ts'
-import { SYMBOLS, type SymbolName } from './formula-symbols.ts'
+import { SYMBOLS, type SymbolName, symbolFigure } from './formula-symbols.ts'
 import type { Tree, Values } from './formula-tree.ts'
-import { figureOf, givenFigure } from './reading-text.ts'
 
 const math = (tag: string, ...parts: ReactNode[]): ReactNode => createElement(tag, null, ...parts)
 
@@ -26,13 +25,16 @@ const asSymbol: Writer = (name) => lettered(SYMBOLS[name].letter, SYMBOLS[name].
 const asNumber =
   (values: Values): Writer =>
   (name) => {
-    const { origin, unit } = SYMBOLS[name]
     const value = values(name)
-    const text = math('mn', origin === 'set' ? givenFigure(value) : figureOf(value, unit))
+    const text = math('mn', symbolFigure(name, value))
     return value < 0 ? inBrackets(text) : text
   }
 
-function written(tree: Tree, write: Writer, times: string): ReactNode {
+/** Between factors: a sign where numbers meet, else a thin space. */
+const TIMES = operator('×')
+const THIN = createElement('mspace', { width: '0.14em' })
+
+function written(tree: Tree, write: Writer, times: ReactNode): ReactNode {
   const part = (inner: Tree) => written(inner, write, times)
   const factor = (inner: Tree) => (inner.kind === 'sum' ? inBrackets(part(inner)) : part(inner))
   switch (tree.kind) {
@@ -49,7 +51,7 @@ function written(tree: Tree, write: Writer, times: string): ReactNode {
     case 'product':
       return math(
         'mrow',
-        ...tree.factors.flatMap((each, i) => (i === 0 ? [factor(each)] : [operator(times), factor(each)])),
+        ...tree.factors.flatMap((each, i) => (i === 0 ? [factor(each)] : [times, factor(each)])),
       )
     case 'fraction':
       return math('mfrac', part(tree.above), part(tree.below))
@@ -66,8 +68,9 @@ function written(tree: Tree, write: Writer, times: string): ReactNode {
 
 const unsigned = (term: Tree): Tree => (term.kind === 'minus' ? term.of : term)
 const signBefore = (term: Tree, place: number): ReactNode => {
-  if (term.kind === 'minus') return operator('−')
-  return place === 0 ? null : operator('+')
+  const sign = term.kind === 'minus' ? '−' : '+'
+  if (place === 0) return sign === '−' ? operator(sign) : null
+  return createElement('mo', { form: 'infix', lspace: '0.25em', rspace: '0.25em' }, sign)
 }
 const callOf = (of: Tree, part: (tree: Tree) => ReactNode): ReactNode =>
   of.kind === 'symbol' ? part(of) : inBrackets(part(of))
@@ -78,7 +81,19 @@ interface FormulaMathProps {
   readonly values?: Values
 }
 
+/** A sum is written term by term, so that a long one can go on in the next line. */
 export function FormulaMath({ row, values }: FormulaMathProps) {
-  const right = values ? written(row.right, asNumber(values), '×') : written(row.right, asSymbol, '\u2009')
-  return createElement('math', { display: 'block' }, lettered(row.letter, row.index), operator('='), right)
+  const write = values ? asNumber(values) : asSymbol
+  const times = values ? TIMES : THIN
+  const terms = row.right.kind === 'sum' ? row.right.terms : [row.right]
+  return (
+    <p className="formula-line">
+      {createElement('math', null, lettered(row.letter, row.index), operator('='))}
+      {terms.map((term, place) => (
+        <span key={place}>
+          {createElement('math', null, signBefore(term, place), written(unsigned(term), write, times))}
+        </span>
+      ))}
+    </p>
+  )
 }

@@ -1,19 +1,19 @@
 /** Where a number comes from: its formula, the numbers put in, the result, and who says so. Escape closes it. */
-import { type KeyboardEvent, type MouseEvent, useEffect, useRef } from 'react'
+import { useEffect, useRef } from 'react'
 import { FormulaMath, SymbolMath } from './FormulaMath.tsx'
 import type { FormulaRow } from './formula.ts'
-import { SYMBOLS, type SymbolRow } from './formula-symbols.ts'
+import { SYMBOLS, type SymbolRow, symbolFigure } from './formula-symbols.ts'
 import { symbolsOf } from './formula-tree.ts'
 import { FORMULAS, type FormulaId, outcome, symbolValue } from './formulas.ts'
 import { Icon } from './Icon.tsx'
-import { NOTHING, givenFigure, quantityText } from './reading-text.ts'
+import { NOTHING, quantityText } from './reading-text.ts'
 import type { Situation } from './situation.ts'
 import './formula.css'
 
 interface FormulaPanelProps {
   readonly id: FormulaId
   readonly situation: Situation
-  /** Which numbers are put in: 'now', or 'steady running, setting 2'. */
+  /** Which numbers are put in: 'this moment', or 'steady running, setting 2'. */
   readonly moment: string
   readonly onClose: () => void
 }
@@ -22,23 +22,23 @@ export function FormulaPanel({ id, situation, moment, onClose }: FormulaPanelPro
   const dialog = useRef<HTMLDialogElement>(null)
   const row = FORMULAS[id]
   useEffect(() => {
-    if (!dialog.current?.open) dialog.current?.showModal()
+    const panel = dialog.current
+    if (!panel) return undefined
+    if (!panel.open) panel.showModal()
+    /** Keys of the page rest while the panel is open. */
+    const keepKeys = (event: KeyboardEvent) => event.stopPropagation()
+    const pressedBeside = (event: MouseEvent) => {
+      if (event.target === panel) panel.close()
+    }
+    panel.addEventListener('keydown', keepKeys)
+    panel.addEventListener('click', pressedBeside)
+    return () => {
+      panel.removeEventListener('keydown', keepKeys)
+      panel.removeEventListener('click', pressedBeside)
+    }
   }, [])
-
-  /** Keys of the page rest while the panel is open. */
-  const keepKeys = (event: KeyboardEvent) => event.stopPropagation()
-  const pressedBeside = (event: MouseEvent) => {
-    if (event.target === dialog.current) dialog.current?.close()
-  }
   return (
-    <dialog
-      className="formula-panel"
-      aria-labelledby="formula-title"
-      ref={dialog}
-      onClose={onClose}
-      onKeyDown={keepKeys}
-      onClick={pressedBeside}
-    >
+    <dialog className="formula-panel" aria-labelledby="formula-title" ref={dialog} onClose={onClose}>
       <div className="formula-body">
         <header>
           <h2 id="formula-title">{row.title}</h2>
@@ -94,18 +94,14 @@ function SymbolList({ row, situation }: { readonly row: FormulaRow; readonly sit
           const { words, unit, origin } = SYMBOLS[name]
           return (
             <tr key={name}>
-              <th scope="row">
-                <SymbolMath name={name} />
-              </th>
               <td>
+                <SymbolMath name={name} />
+              </td>
+              <th scope="row">
                 {words}
                 <span className="small"> {ORIGINS[origin]}</span>
-              </td>
-              <td className="number">
-                {origin === 'set'
-                  ? `${givenFigure(value(name))} ${unit}`.replace(' °', '°')
-                  : shown(value(name), unit)}
-              </td>
+              </th>
+              <td className="number">{withUnit(symbolFigure(name, value(name)), unit)}</td>
             </tr>
           )
         })}
@@ -114,7 +110,7 @@ function SymbolList({ row, situation }: { readonly row: FormulaRow; readonly sit
   )
 }
 
-const shown = (value: number, unit: SymbolRow['unit']): string => {
-  const text = quantityText(value, unit)
-  return text === NOTHING ? 'varies' : text
+const withUnit = (figure: string, unit: SymbolRow['unit']): string => {
+  if (figure === NOTHING) return 'varies'
+  return unit === '°' ? `${figure}°` : `${figure} ${unit}`
 }

@@ -1,6 +1,7 @@
 /** What each loss takes, as a stair: every bar begins where the one above it ends, all on one scale. */
 import type { OperatingPoint } from '../../sim/drive/operating-point.ts'
 import { useMachine } from '../frame/workshop.ts'
+import { Figure } from './Figure.tsx'
 import { type LedgerItem, ledger } from './ledger.ts'
 import { quantityText } from './reading-text.ts'
 import { FormulaButton } from './use-formula.tsx'
@@ -14,7 +15,10 @@ export function LedgerStair({ steady }: { readonly steady: OperatingPoint }) {
   return (
     <section className="ledger" aria-label="Where the power goes">
       <h3>
-        Where the power goes <span className="small">{running ? 'now' : 'when running steadily'}</span>
+        Where the power goes <span className="small">{running ? 'now' : 'running steadily'}</span>
+        <span className="number" aria-hidden="true">
+          W
+        </span>
       </h3>
       <ul>
         {items.map((item) => (
@@ -32,9 +36,15 @@ function LedgerRow({ item }: { readonly item: LedgerItem }) {
     <li data-kind={item.kind}>
       <span>{item.name}</span>
       <span className="ledger-track">
-        <span className="ledger-bar" style={{ left: percent(item.from), width: percent(item.length) }} />
+        <span
+          className="ledger-bar"
+          data-nothing={item.length === 0}
+          style={{ left: percent(item.from), width: percent(item.length) }}
+        />
       </span>
-      <span className="number">{quantityText(item.watts, 'W')}</span>
+      <span className="number">
+        <Figure text={quantityText(item.watts, 'W')} unitUnseen />
+      </span>
       {item.formula && <FormulaButton id={item.formula} of={`${item.name}, power`} />}
     </li>
   )

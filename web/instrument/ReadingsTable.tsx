@@ -1,5 +1,6 @@
 /** Speed, torque and power from the motor to both wheels: large what is now, under it what steady running gives. */
 import { useMachine } from '../frame/workshop.ts'
+import { Figure } from './Figure.tsx'
 import { MarkSign } from './MarkSign.tsx'
 import { type Quantity, type QuantityRow, quantityRows, valueText } from './quantities.ts'
 import { NOTHING } from './reading-text.ts'
@@ -14,15 +15,20 @@ export function ReadingsTable({ steady }: { readonly steady: Situation | null })
       <caption className="unseen">Speed, torque and power, now and when running steadily</caption>
       <thead>
         <tr>
-          <td />
           <th scope="col">
-            Speed <span>r/min</span>
+            <span className="unseen">Part</span>
           </th>
           <th scope="col">
-            Torque <span>N m</span>
+            Speed<span className="unseen">, </span>
+            <span>r/min</span>
           </th>
           <th scope="col">
-            Power <span>W</span>
+            Torque<span className="unseen">, </span>
+            <span>N m</span>
+          </th>
+          <th scope="col">
+            Power<span className="unseen">, </span>
+            <span>W</span>
           </th>
         </tr>
       </thead>
@@ -45,11 +51,11 @@ function TableRow({ row, steady }: { readonly row: QuantityRow; readonly steady:
         </span>
       </th>
       {[row.speed, row.torque, row.power].map((quantity) => (
-        <td key={quantity.name}>
-          <NowNumber quantity={quantity} />
+        <td key={quantity.name} data-unit={quantity.unit}>
+          <NowNumber quantity={quantity} unitUnseen />
           <span className="readings-steady number">
             <span className="unseen">steady </span>
-            {steady ? withHiddenUnit(valueText(quantity, steady)) : NOTHING}
+            <Figure text={steady ? valueText(quantity, steady) : NOTHING} unitUnseen />
           </span>
           <FormulaButton id={quantity.formula} of={quantity.name} />
         </td>
@@ -58,24 +64,18 @@ function TableRow({ row, steady }: { readonly row: QuantityRow; readonly steady:
   )
 }
 
-/** The unit stands in the head of the column; readers of a single cell hear it too. */
-function withHiddenUnit(text: string) {
-  const [number, ...unit] = text.split(' ')
-  return (
-    <>
-      {number}
-      <span className="unseen"> {unit.join(' ')}</span>
-    </>
-  )
+interface NowNumberProps {
+  readonly quantity: Quantity
+  readonly unitUnseen?: boolean
 }
 
-export function NowNumber({ quantity }: { readonly quantity: Quantity }) {
+export function NowNumber({ quantity, unitUnseen = false }: NowNumberProps) {
   const text = useNowText((situation, readout) =>
     byHand(readout) ? NOTHING : valueText(quantity, situation),
   )
   return (
     <output className="readings-now number" aria-live="off" aria-label={quantity.name}>
-      {withHiddenUnit(text)}
+      <Figure text={text} unitUnseen={unitUnseen} />
     </output>
   )
 }

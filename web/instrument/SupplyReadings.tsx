@@ -38,9 +38,7 @@ export function SupplyReadings({ steady }: { readonly steady: Situation }) {
       <table className="readings-table">
         <thead>
           <tr>
-            <th scope="col">
-              {supply === 'mains' ? 'At the socket and the motor' : 'At the battery and the motor'}
-            </th>
+            <th scope="col">{supply === 'mains' ? 'Socket and motor' : 'Battery and motor'}</th>
             <th scope="col">now</th>
             <th scope="col">steady</th>
           </tr>

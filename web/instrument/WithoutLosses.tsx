@@ -1,8 +1,9 @@
 /** The figures that a machine without losses would give, always beside the real ones. */
 import { useView, useWorkshop } from '../frame/workshop.ts'
 import type { FormulaId } from './formulas.ts'
+import { Figure } from './Figure.tsx'
 import { MarkSign, type MarkedPart } from './MarkSign.tsx'
-import { quantityText } from './reading-text.ts'
+import { quantityText, ratioFigure } from './reading-text.ts'
 import type { Situation } from './situation.ts'
 import { FormulaButton } from './use-formula.tsx'
 import { useNowText, useReadout } from './use-reading.ts'
@@ -61,6 +62,7 @@ export function WithoutLosses({ steady }: { readonly steady: Situation }) {
           type="checkbox"
           role="switch"
           checked={shown}
+          aria-checked={shown}
           onChange={(event) => view.setState({ withoutLosses: event.target.checked })}
         />
         <span className="switch-track" aria-hidden="true" />
@@ -116,7 +118,7 @@ function IdealCell({ row, steady, which }: IdealCellProps) {
   )
   return (
     <td className="number">
-      {text}
+      <Figure text={text} />
       {which === 'ideal' && row.unit === 'N m' && (
         <FormulaButton id={row.formula} of={`${row.name} without losses`} />
       )}
@@ -127,7 +129,7 @@ function IdealCell({ row, steady, which }: IdealCellProps) {
 function IdealSentence({ steady }: { readonly steady: Situation }) {
   const text = useNowText((now, { motion }) => {
     const { machine, reading } = motion === 'running' ? now : steady
-    const times = quantityText(machine.gearing.wheelTeeth / machine.gearing.wormStarts, '')
+    const times = ratioFigure(machine)
     return `Without losses both wheels together would carry ${times} times ${quantityText(reading.motorTorque, 'N m')}.`
   })
   return <p className="small">{text}</p>

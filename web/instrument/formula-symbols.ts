@@ -3,7 +3,7 @@ import { degrees, radians, rpm } from '../../sim/quantity/convert.ts'
 import { wormDrivingEfficiency } from '../../sim/gear/efficiency.ts'
 import { wheelSense } from '../../sim/gear/wheel-motion.ts'
 import type { Load, Machine, PermanentMagnetMotor } from '../../sim/machine/machine.ts'
-import type { Unit } from './reading-text.ts'
+import { type Unit, figureOf, givenFigure } from './reading-text.ts'
 import type { Situation } from './situation.ts'
 import { wormTorque } from './worm-shaft.ts'
 
@@ -121,7 +121,7 @@ const MOTION_SYMBOLS = {
   ),
   omega2: read('ω_2', 'speed of a wheel, driven sense', 'rad/s', drivenWheelSpeed),
   s: read('s', 'sense of motion, +1 or −1', '', (situation) => Math.sign(drivenWheelSpeed(situation))),
-  sigma: read('σ', 'way in which it is driven, +1 or −1', '', ({ sense }) => sense),
+  sigma: { ...read('σ', 'way in which it is driven, +1 or −1', '', ({ sense }) => sense), origin: 'set' },
 } satisfies Record<string, SymbolRow>
 
 const MOTOR_SYMBOLS = {
@@ -143,9 +143,12 @@ const MOTOR_SYMBOLS = {
   E: read('E', 'emf of the motor', 'V', ({ machine, reading, sense }) =>
     motorNumber(machine, (motor) => motor.emfConstant * reading.wormSpeed * sense),
   ),
-  Rs: read('R_s', 'resistance of supply or tap', 'Ω', ({ machine, setting }) =>
-    sourceResistance(machine, setting),
-  ),
+  Rs: {
+    ...read('R_s', 'resistance of supply or tap', 'Ω', ({ machine, setting }) =>
+      sourceResistance(machine, setting),
+    ),
+    origin: 'set',
+  },
   Tm: read('T_m', 'motor torque', 'N m', ({ reading }) => reading.motorTorque),
   Tc: set('T_c', 'constant friction', 'N m', ({ rotor }) => rotor.frictionTorque),
   bv: set('b_v', 'viscous friction', 'N m s/rad', ({ rotor }) => rotor.viscousTorque),
@@ -181,3 +184,10 @@ const SYMBOL_TABLE = { ...GEAR_SYMBOLS, ...MOTION_SYMBOLS, ...MOTOR_SYMBOLS, ...
 
 export type SymbolName = keyof typeof SYMBOL_TABLE
 export const SYMBOLS: Readonly<Record<SymbolName, SymbolRow>> = SYMBOL_TABLE
+
+/** What was set is written as set, a sense or a count as a whole number, the rest to what is known of it. */
+export function symbolFigure(name: SymbolName, value: number): string {
+  const { origin, unit } = SYMBOLS[name]
+  const plain = origin === 'set' || (unit === '' && Number.isInteger(value))
+  return plain ? givenFigure(value) : figureOf(value, unit)
+}

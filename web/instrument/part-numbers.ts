@@ -2,7 +2,7 @@
 import { pairProportions } from '../../sim/gear/proportions.ts'
 import type { PartName } from '../../sim/pose/parts.ts'
 import { rpm } from '../../sim/quantity/convert.ts'
-import type { FormulaId } from './formulas.ts'
+import { type FormulaId, formulaValue } from './formulas.ts'
 import { type Unit, givenFigure, quantityText } from './reading-text.ts'
 import type { Situation } from './situation.ts'
 
@@ -20,11 +20,6 @@ const given = (name: string, value: number, unit: string): PartNumber => ({
   name,
   text: unit === '' ? givenFigure(value) : `${givenFigure(value)} ${unit}`,
 })
-
-const wormThrust = ({ machine, reading }: Situation): number => {
-  const radius = (machine.gearing.axialModule * machine.gearing.wheelTeeth) / 2000
-  return (reading.meshTorqueLeft + reading.meshTorqueRight) / radius
-}
 
 const wheel =
   (side: 'left' | 'right'): Numbers =>
@@ -95,7 +90,7 @@ const rotor: Numbers = ({ machine, reading }) => {
 }
 
 const bearings: Numbers = (situation) => [
-  number('Push along the worm, both meshes', wormThrust(situation), 'N', 'leftAxialForce'),
+  number('Push along the worm, both meshes', formulaValue('wormThrust', situation), 'N', 'wormThrust'),
 ]
 
 const NUMBERS: Record<PartName, Numbers> = {

@@ -90,12 +90,5 @@ export const EFFICIENCY: Quantity = {
   value: ({ reading }) => 100 * reading.efficiency,
 }
 
-export const BOTH_WHEELS_TORQUE: Quantity = {
-  name: 'Torque of both wheels',
-  unit: 'N m',
-  formula: 'idealTotal',
-  value: ({ reading }) => reading.leftTorque + reading.rightTorque,
-}
-
 export const valueText = ({ value, unit }: Quantity, situation: Situation): string =>
   quantityText(value(situation), unit)

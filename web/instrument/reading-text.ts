@@ -83,8 +83,10 @@ export function quantityText(value: number, unit: Unit): string {
 export const givenFigure = (value: number): string =>
   Number.isFinite(value) ? grouped(String(Number(value.toPrecision(12)))).replace('-', MINUS) : NOTHING
 
-/** Turns of the worm for one turn of a wheel: '20 : 1', '10.33 : 1'. */
-export function ratioText({ gearing }: Machine): string {
+export function ratioFigure({ gearing }: Machine): string {
   const ratio = gearing.wheelTeeth / gearing.wormStarts
-  return `${Number.isInteger(ratio) ? String(ratio) : ratio.toFixed(2)} : 1`
+  return Number.isInteger(ratio) ? String(ratio) : ratio.toFixed(2)
 }
+
+/** Turns of the worm for one turn of a wheel: '20 : 1', '10.33 : 1'. */
+export const ratioText = (machine: Machine): string => `${ratioFigure(machine)} : 1`

@@ -8,8 +8,6 @@ import { useReadout, useSteady, useSteadySituation } from './use-reading.ts'
 
 const OpenFormula = createContext<(id: FormulaId) => void>(() => undefined)
 
-export const useOpenFormula = () => useContext(OpenFormula)
-
 /** Puts every `FormulaButton` inside it to work. */
 export function Formulas({ children }: { readonly children: ReactNode }) {
   const [open, setOpen] = useState<FormulaId | null>(null)
@@ -28,7 +26,7 @@ function OpenedFormula({ id, onClose }: { readonly id: FormulaId; readonly onClo
   const steady = useSteadySituation(useSteady())
   const now = useNowSituation()
   const situation = running || !steady ? now : steady
-  const moment = situation === now ? 'now' : `steady running at setting ${setting + 1}`
+  const moment = situation === now ? 'this moment' : `steady running at setting ${setting + 1}`
   return <FormulaPanel id={id} situation={situation} moment={moment} onClose={onClose} />
 }
 
@@ -47,7 +45,7 @@ interface FormulaButtonProps {
 
 /** Covers the number it stands over; only its name is its own. */
 export function FormulaButton({ id, of }: FormulaButtonProps) {
-  const open = useOpenFormula()
+  const open = useContext(OpenFormula)
   return (
     <button type="button" className="formula-button" onClick={() => open(id)}>
       <span className="unseen">{of}: where it comes from</span>
