@@ -1,5 +1,6 @@
 import type { BridgeCircuit } from '../electric/bridge.ts'
 import type { ChopperCircuit } from '../electric/chopper.ts'
+import type { Primary } from '../electric/transformer.ts'
 import { wheelDrivingEfficiency, wormDrivingEfficiency } from '../gear/efficiency.ts'
 import type { Gearing, Load, Machine, PermanentMagnetMotor, Supply } from '../machine/machine.ts'
 import type { Work } from './work.ts'
@@ -43,11 +44,8 @@ export interface Drive {
   readonly supplyFrequency: number
   /** One per step behind a rectifier, otherwise empty */
   readonly bridges: readonly BridgeCircuit[]
-  /** Primary voltage over secondary emf, one per bridge */
-  readonly turnsRatios: readonly number[]
-  /** Core loss and magnetising current of the transformer [A r.m.s.] */
-  readonly coreCurrent: number
-  readonly magnetisingCurrent: number
+  /** One per bridge: the mains side of its transformer */
+  readonly primaries: readonly Primary[]
   /** One per step behind a battery, otherwise empty */
   readonly choppers: readonly ChopperCircuit[]
   /** One per step of a crank, otherwise empty [rad/s] */
@@ -74,9 +72,7 @@ type Electric = Pick<
   | 'supplyVoltage'
   | 'supplyFrequency'
   | 'bridges'
-  | 'turnsRatios'
-  | 'coreCurrent'
-  | 'magnetisingCurrent'
+  | 'primaries'
   | 'choppers'
   | 'crankSpeeds'
 >
@@ -88,9 +84,7 @@ const unpowered: Electric = {
   supplyVoltage: 0,
   supplyFrequency: 0,
   bridges: [],
-  turnsRatios: [],
-  coreCurrent: 0,
-  magnetisingCurrent: 0,
+  primaries: [],
   choppers: [],
   crankSpeeds: [],
 }
@@ -161,19 +155,22 @@ const unsupported: Electric = {
 function compileTaps(machine: Machine, motor: PermanentMagnetMotor): Electric {
   const { supply, transformer, rectifier, control } = machine
   if (supply.kind !== 'mains' || control.kind !== 'taps' || !transformer || !rectifier) return unsupported
-  const turnsRatios = control.steps.map((tap) => transformer.primaryVoltage / tap.voltage)
+  const primaries = control.steps.map((tap) => ({
+    turnsRatio: transformer.primaryVoltage / tap.voltage,
+    emf: (supply.voltage * tap.voltage) / transformer.primaryVoltage,
+    coreCurrent: supply.voltage / (transformer.coreResistance * KILO),
+    magnetisingCurrent: supply.voltage / (transformer.magnetisingReactance * KILO),
+  }))
   return {
     ...unpowered,
     ...pickMotor(motor),
     supplyVoltage: supply.voltage,
     supplyFrequency: supply.frequency,
-    turnsRatios,
-    coreCurrent: supply.voltage / (transformer.coreResistance * KILO),
-    magnetisingCurrent: supply.voltage / (transformer.magnetisingReactance * KILO),
+    primaries,
     bridges: control.steps.map((tap, step) => ({
-      emfPeak: (Math.SQRT2 * supply.voltage) / turnsRatios[step]!,
+      emfPeak: Math.SQRT2 * primaries[step]!.emf,
       angularFrequency: 2 * Math.PI * supply.frequency,
-      sourceResistance: tap.resistance + supply.resistance / turnsRatios[step]! ** 2,
+      sourceResistance: tap.resistance + supply.resistance / primaries[step]!.turnsRatio ** 2,
       sourceInductance: tap.inductance * MILLI,
       motorResistance: motor.resistance,
       motorInductance: windingInductance(motor),

@@ -1,7 +1,7 @@
 import type { Load } from '../machine/machine.ts'
 import type { Drive } from './drive.ts'
 import type { DriveInput } from './input.ts'
-import { leftLoad, rightLoad, wormTorque } from './motion.ts'
+import { leftLoad, rightLoad } from './motion.ts'
 import type { WheelWork } from './work.ts'
 
 /**
@@ -11,38 +11,48 @@ import type { WheelWork } from './work.ts'
  */
 export function holdAtRest(drive: Drive, input: DriveInput): void {
   const { work, frictionTorque } = drive
-  const left = leftLoad(drive, input)
-  const right = rightLoad(drive, input)
-  const highest =
-    frictionTorque + breakaway(drive, left, input.sense, 1) + breakaway(drive, right, input.sense, 1)
-  const lowest =
-    breakaway(drive, left, input.sense, -1) + breakaway(drive, right, input.sense, -1) - frictionTorque
+  const { left, right } = work
+  const leftDuty = leftLoad(drive, input)
+  const rightDuty = rightLoad(drive, input)
+  findStarts(left, drive, leftDuty, input.sense)
+  findStarts(right, drive, rightDuty, input.sense)
+  const highest = frictionTorque + left.forwardStart + right.forwardStart
+  const lowest = left.backwardStart + right.backwardStart - frictionTorque
   const band = highest - lowest
   const place = band > 0 ? (work.torque - lowest) / band : 1
   // Clamped where a jam, or a start in the next instant, carries more than friction can.
-  const part = 2 * Math.min(1, Math.max(0, place)) - 1
-  hold(work.left, drive, left, input.sense, part)
-  hold(work.right, drive, right, input.sense, part)
-  const excess = work.torque - work.left.wormTorque - work.right.wormTorque - part * frictionTorque
-  if (input.jammed === 'left') carryAll(work.left, drive, excess)
-  if (input.jammed === 'right') carryAll(work.right, drive, excess)
+  work.hold = 2 * place - 1
+  if (work.hold > 1) work.hold = 1
+  if (work.hold < -1) work.hold = -1
+  work.rotorDrag = work.hold * frictionTorque
+  hold(left, drive, leftDuty, input.sense)
+  hold(right, drive, rightDuty, input.sense)
+  if (input.jammed === 'left') carryRest(left, drive)
+  if (input.jammed === 'right') carryRest(right, drive)
 }
 
-/** Torque at the worm at which one wheel would start in the sense s. */
-const breakaway = (drive: Drive, load: Load, sense: number, s: number): number =>
-  wormTorque(drive, s, sense * load.active + s * (load.passive + drive.bearingTorque))
+function findStarts(wheel: WheelWork, drive: Drive, load: Load, sense: number): void {
+  const friction = load.passive + drive.bearingTorque
+  const forward = sense * load.active + friction
+  const backward = sense * load.active - friction
+  const opposing = 1 / drive.forwardEfficiency
+  const driving = drive.backwardEfficiency
+  wheel.forwardStart = (forward * (forward >= 0 ? opposing : driving)) / drive.ratio
+  wheel.backwardStart = (backward * (backward <= 0 ? opposing : driving)) / drive.ratio
+}
 
-/** part: -1 about to turn backward, 1 about to turn forward */
-function hold(wheel: WheelWork, drive: Drive, load: Load, sense: number, part: number): void {
+function hold(wheel: WheelWork, drive: Drive, load: Load, sense: number): void {
+  const part = drive.work.hold
   wheel.load = sense * load.active + part * load.passive
   wheel.drag = wheel.load + part * drive.bearingTorque
   wheel.mesh = wheel.drag
-  const forward = breakaway(drive, load, sense, 1)
-  const backward = breakaway(drive, load, sense, -1)
-  wheel.wormTorque = backward + ((part + 1) / 2) * (forward - backward)
+  wheel.wormTorque = wheel.backwardStart + ((part + 1) / 2) * (wheel.forwardStart - wheel.backwardStart)
 }
 
-function carryAll(wheel: WheelWork, drive: Drive, excess: number): void {
+/** Gives a jammed wheel what motor or hand has left over. */
+function carryRest(wheel: WheelWork, drive: Drive): void {
+  const { work } = drive
+  const excess = work.torque - work.rotorDrag - work.left.wormTorque - work.right.wormTorque
   wheel.wormTorque += excess
   const torque = excess * drive.ratio * drive.forwardEfficiency
   wheel.load += torque

@@ -40,29 +40,33 @@ export function solveTorque(drive: Drive, input: DriveInput): void {
 export function accelerate(drive: Drive, input: DriveInput): void {
   const { work, ratio, rotorInertia, wheelInertia } = drive
   const s = work.motion
-  const net = work.torque - rotorDrag(drive)
+  setRotorDrag(drive)
+  const net = work.torque - work.rotorDrag
   setDrag(work.left, leftLoad(drive, input), drive, input.sense, input.jammed === 'left')
   setDrag(work.right, rightLoad(drive, input), drive, input.sense, input.jammed === 'right')
   const left = work.left.drag
   const right = work.right.drag
   const wheelPart = wheelInertia / ratio
-  const leftAtKink = (wormTorque(drive, s, right - left) - net) * wheelPart - rotorInertia * left
-  const rightAtKink = (wormTorque(drive, s, left - right) - net) * wheelPart - rotorInertia * right
-  const leftShare = s * leftAtKink <= 0 ? 1 / drive.forwardEfficiency : drive.backwardEfficiency
-  const rightShare = s * rightAtKink <= 0 ? 1 / drive.forwardEfficiency : drive.backwardEfficiency
+  const forward = 1 / drive.forwardEfficiency
+  const backward = drive.backwardEfficiency
+  // Where one wheel is at its kink, only the other asks for torque: the difference of the two drags.
+  const rightAlone = ((s * (right - left) >= 0 ? forward : backward) * (right - left)) / ratio
+  const leftAlone = ((s * (left - right) >= 0 ? forward : backward) * (left - right)) / ratio
+  const leftAtKink = (rightAlone - net) * wheelPart - rotorInertia * left
+  const rightAtKink = (leftAlone - net) * wheelPart - rotorInertia * right
+  const leftShare = s * leftAtKink <= 0 ? forward : backward
+  const rightShare = s * rightAtKink <= 0 ? forward : backward
   const inertia = rotorInertia + ((leftShare + rightShare) * wheelPart) / ratio
   work.acceleration = (net - (leftShare * left + rightShare * right) / ratio) / inertia
 }
 
-/** Torque at the worm for torque X at a wheel, for the sense of motion s. */
-export const wormTorque = (drive: Drive, s: number, X: number): number =>
-  (s * X >= 0 ? X / drive.forwardEfficiency : X * drive.backwardEfficiency) / drive.ratio
-
-/** Friction and fan of the worm shaft [N m] */
-const rotorDrag = (drive: Drive): number =>
-  drive.work.motion * drive.frictionTorque +
-  drive.viscousTorque * drive.work.speed +
-  drive.fanTorque * drive.work.speed * Math.abs(drive.work.speed)
+function setRotorDrag(drive: Drive): void {
+  const { work } = drive
+  work.rotorDrag =
+    work.motion * drive.frictionTorque +
+    drive.viscousTorque * work.speed +
+    drive.fanTorque * work.speed * Math.abs(work.speed)
+}
 
 function setDrag(wheel: WheelWork, load: Load, drive: Drive, sense: number, jammed: boolean): void {
   const s = drive.work.motion
@@ -86,16 +90,19 @@ export function loadMeshes(drive: Drive, input: DriveInput): void {
 }
 
 function loadMesh(wheel: WheelWork, drive: Drive): void {
-  wheel.mesh = wheel.drag + (drive.wheelInertia * drive.work.acceleration) / drive.ratio
-  wheel.wormTorque = wormTorque(drive, drive.work.motion, wheel.mesh)
+  const { work, ratio } = drive
+  wheel.mesh = wheel.drag + (drive.wheelInertia * work.acceleration) / ratio
+  const opposes = work.motion * wheel.mesh >= 0
+  wheel.wormTorque = (wheel.mesh * (opposes ? 1 / drive.forwardEfficiency : drive.backwardEfficiency)) / ratio
 }
 
-/** Torque that a prescribed motion asks at the worm, meshes loaded [N m] */
-export const demandedTorque = (drive: Drive): number =>
-  drive.rotorInertia * drive.work.acceleration +
-  rotorDrag(drive) +
-  drive.work.left.wormTorque +
-  drive.work.right.wormTorque
+/** Sets work.torque to what a prescribed motion asks of the hand, meshes loaded. */
+export function demandTorque(drive: Drive): void {
+  const { work } = drive
+  setRotorDrag(drive)
+  work.torque =
+    drive.rotorInertia * work.acceleration + work.rotorDrag + work.left.wormTorque + work.right.wormTorque
+}
 
 /**
  * At standstill with work.torque known: sets work.motion to the sense in which the drive would start, 0 where friction
@@ -119,8 +126,8 @@ export function start(drive: Drive, input: DriveInput): void {
 /** Whether the numbers of the machine let it move under its own power at all. */
 export const canMove = (drive: Drive): boolean => drive.notComputed === null
 
-export function enterCommandedFrame(work: Work, sense: number, speed: number, acceleration: number): void {
-  work.speed = sense * speed
-  work.acceleration = sense * acceleration
-  work.motion = Math.sign(work.speed) || Math.sign(work.acceleration)
+/** Sets the sense of motion from work.speed, and at rest from work.acceleration. */
+export function senseMotion(work: Work): void {
+  work.motion = Math.sign(work.speed)
+  if (work.motion === 0) work.motion = Math.sign(work.acceleration)
 }

@@ -1,6 +1,6 @@
 import type { Drive } from './drive.ts'
 import type { DriveInput } from './input.ts'
-import { accelerate, canMove, enterCommandedFrame, solveTorque, start } from './motion.ts'
+import { accelerate, canMove, solveTorque, start } from './motion.ts'
 import type { Reading } from './reading.ts'
 import { newReading, readAt } from './reading.ts'
 
@@ -36,7 +36,7 @@ export function operatingPoint(drive: Drive, input: DriveInput): OperatingPoint 
 }
 
 function stallTorque(drive: Drive, input: DriveInput): number {
-  enterCommandedFrame(drive.work, input.sense, 0, 0)
+  drive.work.speed = 0
   solveTorque(drive, input)
   return drive.work.torque
 }

@@ -1,8 +1,11 @@
-import { primaryCurrent } from '../electric/transformer.ts'
+import type { BridgeCircuit } from '../electric/bridge.ts'
+import type { ChopperCircuit } from '../electric/chopper.ts'
+import { solvePrimary } from '../electric/transformer.ts'
 import type { Drive } from './drive.ts'
 import { holdAtRest } from './hold.ts'
 import type { DriveInput } from './input.ts'
-import { demandedTorque, enterCommandedFrame, loadMeshes, solveTorque } from './motion.ts'
+import { demandTorque, loadMeshes, senseMotion, solveTorque } from './motion.ts'
+import type { DriveState } from './state.ts'
 
 /**
  * Everything that can be read off a drive in one instant, as period means. Speeds are signed about the axes of the
@@ -109,9 +112,6 @@ export const newReading = (): Reading => ({
   idealRight: 0,
 })
 
-/** Part of a whole; 0 where there is no whole. */
-const share = (part: number, whole: number): number => (whole === 0 ? 0 : part / whole)
-
 /**
  * Reads a drive at a worm speed [rad/s] and acceleration [rad/s2], both about +z. Both 0 is standstill, held by
  * friction or by a jam. Writes into `out` and allocates nothing.
@@ -123,14 +123,30 @@ export function readAt(
   speed: number,
   acceleration: number,
 ): Reading {
-  enterCommandedFrame(drive.work, input.sense, speed, acceleration)
   out.wormSpeed = speed
+  drive.work.speed = input.sense * speed
+  drive.work.acceleration = input.sense * acceleration
+  read(out, drive, input)
+  return out
+}
+
+/** Reads a drive as it stands in its state: `readAt` for the frame, where even two boxed numbers count. */
+export function readState(out: Reading, drive: Drive, input: DriveInput, state: DriveState): Reading {
+  out.wormSpeed = state.speed
+  drive.work.speed = input.sense * state.speed
+  drive.work.acceleration = input.sense * state.acceleration
+  read(out, drive, input)
+  return out
+}
+
+/** Apart from `readAt` so that the two numbers need no boxes on their way here. */
+function read(out: Reading, drive: Drive, input: DriveInput): void {
+  senseMotion(drive.work)
   solveTorque(drive, input)
   readMechanics(out, drive, input)
   readElectrics(out, drive, input)
   readWall(out, drive, input)
   balance(out)
-  return out
 }
 
 function readMechanics(out: Reading, drive: Drive, input: DriveInput): void {
@@ -138,8 +154,7 @@ function readMechanics(out: Reading, drive: Drive, input: DriveInput): void {
   const { speed, left, right } = work
   if (work.motion === 0) holdAtRest(drive, input)
   else loadMeshes(drive, input)
-  if (drive.crankSpeeds.length > 0 && input.connected && work.motion !== 0)
-    work.torque = demandedTorque(drive)
+  if (drive.crankSpeeds.length > 0 && input.connected && work.motion !== 0) demandTorque(drive)
   const wheelSpeed = speed / ratio
   // Here and below, adding 0 turns a negative zero into a plain one.
   out.rightSpeed = (-drive.handSign * out.wormSpeed) / ratio + 0
@@ -161,56 +176,60 @@ function readMechanics(out: Reading, drive: Drive, input: DriveInput): void {
     drive.rotorInertia * speed * work.acceleration +
     (2 * drive.wheelInertia * wheelSpeed * work.acceleration) / ratio
   out.idealTotal = ratio * work.torque
-  out.idealLeft = out.idealTotal * share(left.load, left.load + right.load) + 0
-  out.idealRight = out.idealTotal * share(right.load, left.load + right.load) + 0
+  const loads = left.load + right.load
+  out.idealLeft = 0
+  out.idealRight = 0
+  if (loads !== 0) {
+    out.idealLeft = out.idealTotal * (left.load / loads) + 0
+    out.idealRight = out.idealTotal * (right.load / loads) + 0
+  }
 }
 
 function readElectrics(out: Reading, drive: Drive, input: DriveInput): void {
   const { cycle, speed, torque } = drive.work
   const bridge = drive.bridges[input.setting]
   const chopper = drive.choppers[input.setting]
-  const motorResistance = bridge?.motorResistance ?? chopper?.motorResistance ?? 0
-  const sourceResistance = bridge?.sourceResistance ?? chopper?.sourceResistance ?? 0
   out.currentMean = cycle.mean
   out.currentRms = Math.sqrt(cycle.square)
-  out.motorVoltage =
-    drive.emfConstant * speed + drive.brushDrop * cycle.conducting + motorResistance * cycle.mean
-  out.sourceResistanceLoss = sourceResistance * cycle.sourceSquare
-  out.copperLoss = motorResistance * cycle.square
   out.brushLoss = drive.brushDrop * cycle.mean
-  out.diodeLoss = bridge ? bridge.diodeDrops * cycle.mean : 0
+  out.motorVoltage = drive.emfConstant * speed + drive.brushDrop * cycle.conducting
+  out.sourceResistanceLoss = 0
+  out.copperLoss = 0
+  out.diodeLoss = 0
   out.switchLoss = 0
   out.inputPower = cycle.sourcePower
-  if (chopper) {
+  if (bridge) {
+    readCircuit(out, drive, bridge)
+    out.diodeLoss = bridge.diodeDrops * cycle.mean
+  } else if (chopper) {
+    readCircuit(out, drive, chopper)
     out.diodeLoss = chopper.freewheelDrop * cycle.freewheelMean
-    out.switchLoss = chopper.duty < 1 ? chopper.switchDrop * cycle.sourceMean : 0
-  }
-  if (drive.crankSpeeds.length > 0 && input.connected) out.inputPower = torque * speed
+    if (chopper.duty < 1) out.switchLoss = chopper.switchDrop * cycle.sourceMean
+  } else if (drive.crankSpeeds.length > 0 && input.connected) out.inputPower = torque * speed
+}
+
+function readCircuit(out: Reading, drive: Drive, circuit: BridgeCircuit | ChopperCircuit): void {
+  const { cycle } = drive.work
+  out.motorVoltage += circuit.motorResistance * cycle.mean
+  out.sourceResistanceLoss = circuit.sourceResistance * cycle.sourceSquare
+  out.copperLoss = circuit.motorResistance * cycle.square
 }
 
 function readWall(out: Reading, drive: Drive, input: DriveInput): void {
   const { cycle } = drive.work
-  const bridge = drive.bridges[input.setting]
-  const plugged = input.connected ? 1 : 0
+  const primary = drive.primaries[input.setting]
   out.wallVoltage = drive.supplyVoltage
   out.wallFrequency = drive.supplyFrequency
-  out.coreLoss = plugged * drive.supplyVoltage * drive.coreCurrent
-  if (bridge) {
-    const secondary = bridge.emfPeak / Math.SQRT2
-    out.wallCurrent =
-      plugged *
-      primaryCurrent(
-        Math.sqrt(cycle.sourceSquare),
-        cycle.sourcePower / secondary,
-        cycle.sourceQuadrature / secondary,
-        drive.turnsRatios[input.setting] ?? 1,
-        drive.coreCurrent,
-        drive.magnetisingCurrent,
-      )
-  } else out.wallCurrent = cycle.sourceMean
+  out.coreLoss = 0
+  out.wallCurrent = cycle.sourceMean
+  if (primary && input.connected) {
+    solvePrimary(cycle, primary)
+    out.coreLoss = drive.supplyVoltage * primary.coreCurrent
+    out.wallCurrent = cycle.primary
+  }
   out.wallPower = drive.supplyVoltage > 0 ? out.inputPower + out.coreLoss : 0
   out.apparentPower = out.wallVoltage * out.wallCurrent
-  out.powerFactor = share(out.wallPower, out.apparentPower)
+  out.powerFactor = out.apparentPower === 0 ? 0 : out.wallPower / out.apparentPower
 }
 
 function balance(out: Reading): void {

@@ -1,6 +1,6 @@
 import type { Drive } from './drive.ts'
 import type { DriveInput } from './input.ts'
-import { accelerate, canMove, enterCommandedFrame, solveTorque, start } from './motion.ts'
+import { accelerate, canMove, senseMotion, solveTorque, start } from './motion.ts'
 import type { DriveState } from './state.ts'
 import { countStep } from './state.ts'
 import { advanceTurns } from './turns.ts'
@@ -24,7 +24,9 @@ const TURN = 2 * Math.PI
  */
 export function step(state: DriveState, drive: Drive, input: DriveInput, dt: number): void {
   countStep(state, dt)
-  enterCommandedFrame(drive.work, input.sense, state.speed, 0)
+  drive.work.speed = input.sense * state.speed
+  drive.work.acceleration = 0
+  senseMotion(drive.work)
   if (!canMove(drive) || input.jammed !== 'none') stop(state)
   else if (drive.crankSpeeds.length > 0 && input.connected) turnCrank(state, drive, input, dt)
   else run(state, drive, input, dt)

@@ -20,6 +20,10 @@ export interface Work {
   turned: number
   /** Torque of motor or hand on the worm shaft [N m] */
   torque: number
+  /** Part of its limit at which dry friction holds: -1 about to turn backward, 1 about to turn forward */
+  hold: number
+  /** Friction and fan of the worm shaft [N m] */
+  rotorDrag: number
   readonly left: WheelWork
   readonly right: WheelWork
   readonly cycle: CurrentCycle
@@ -36,9 +40,19 @@ export interface WheelWork {
   mesh: number
   /** What that asks of the worm [N m] */
   wormTorque: number
+  /** Torque at the worm at which this wheel would start, forward and backward [N m] */
+  forwardStart: number
+  backwardStart: number
 }
 
-const newWheelWork = (): WheelWork => ({ load: 0, drag: 0, mesh: 0, wormTorque: 0 })
+const newWheelWork = (): WheelWork => ({
+  load: 0,
+  drag: 0,
+  mesh: 0,
+  wormTorque: 0,
+  forwardStart: 0,
+  backwardStart: 0,
+})
 
 export const newWork = (): Work => ({
   speed: 0,
@@ -48,6 +62,8 @@ export const newWork = (): Work => ({
   from: 0,
   turned: 0,
   torque: 0,
+  hold: 0,
+  rotorDrag: 0,
   left: newWheelWork(),
   right: newWheelWork(),
   cycle: newCycle(),

@@ -13,6 +13,8 @@ export interface Arc {
   from: number
   /** Angle at which it ends [rad] */
   to: number
+  /** Current there, once evaluated [A] */
+  value: number
   /** Integral of i over the arc [A rad], and of i squared, i sin x and i cos x */
   sum: number
   squareSum: number
@@ -28,17 +30,22 @@ export const newArc = (): Arc => ({
   rate: 1,
   from: 0,
   to: 0,
+  value: 0,
   sum: 0,
   squareSum: 0,
   sineSum: 0,
   cosineSum: 0,
 })
 
-export const arcValue = (arc: Arc, x: number): number =>
-  arc.sine * Math.sin(x) +
-  arc.cosine * Math.cos(x) +
-  arc.constant +
-  arc.decaying * Math.exp(-arc.rate * (x - arc.from))
+/** Sets arc.value to the current at arc.to. */
+export function evaluateArc(arc: Arc): void {
+  const { to } = arc
+  arc.value =
+    arc.sine * Math.sin(to) +
+    arc.cosine * Math.cos(to) +
+    arc.constant +
+    arc.decaying * Math.exp(-arc.rate * (to - arc.from))
+}
 
 const MOST_ROUNDS = 80
 /** Spacing of doubles near a whole half cycle, doubled [rad] */

@@ -1,7 +1,7 @@
 import type { Arc } from './arc.ts'
-import { arcValue, integrateArc, meetArc, newArc } from './arc.ts'
+import { evaluateArc, integrateArc, meetArc, newArc } from './arc.ts'
 import type { CurrentCycle } from './cycle.ts'
-import { circulateSteadily, clearCycle } from './cycle.ts'
+import { circulate, clearCycle } from './cycle.ts'
 
 /** A sinusoidal source behind R and L, a two-drop bridge and a motor that opposes with a constant voltage; all SI. */
 export interface BridgeCircuit {
@@ -31,6 +31,10 @@ export interface BridgeWork {
   readonly nothing: Arc
   /** All constant voltages against the current [V] */
   opposing: number
+  /** Rs La - Ls Ra: the voltage ahead of the diodes times (La + Ls) is La e + Ls opposing - cross i [ohm H] */
+  cross: number
+  /** Angle from which the source can drive a current that has died [rad] */
+  restart: number
   /** Angle from which the motor current starts next [rad] */
   start: number
   /** Motor current there [A] */
@@ -42,6 +46,8 @@ export const newBridgeWork = (): BridgeWork => ({
   other: newArc(),
   nothing: newArc(),
   opposing: 0,
+  cross: 0,
+  restart: 0,
   start: 0,
   current: 0,
 })
@@ -66,8 +72,13 @@ export function solveBridge(cycle: CurrentCycle, circuit: BridgeCircuit, work: B
   const opposing = cycle.opposing + circuit.diodeDrops
   work.opposing = opposing
   if (opposing >= circuit.emfPeak) return
-  work.start = opposing > 0 ? Math.asin(opposing / circuit.emfPeak) : 0
-  work.current = opposing > 0 ? 0 : -opposing / circuit.motorResistance
+  work.cross =
+    circuit.sourceResistance * circuit.motorInductance - circuit.sourceInductance * circuit.motorResistance
+  work.restart = 0
+  work.current = 0
+  if (opposing > 0) work.restart = Math.asin(opposing / circuit.emfPeak)
+  else work.current = -opposing / circuit.motorResistance
+  work.start = work.restart
   const flowsOn = conduct(cycle, circuit, work)
   if (flowsOn) repeatHalfCycle(cycle, circuit, work)
   finish(cycle, circuit)
@@ -75,7 +86,9 @@ export function solveBridge(cycle: CurrentCycle, circuit: BridgeCircuit, work: B
 
 /** Without a source the legs of the bridge still let a motor that is turned the wrong way drive a current. */
 export function solveIdleBridge(cycle: CurrentCycle, circuit: BridgeCircuit): void {
-  circulateSteadily(cycle, circuit.diodeDrops, circuit.motorResistance)
+  clearCycle(cycle)
+  const current = -(cycle.opposing + circuit.diodeDrops) / circuit.motorResistance
+  if (current > 0) circulate(cycle, current)
 }
 
 function finish(cycle: CurrentCycle, circuit: BridgeCircuit): void {
@@ -107,13 +120,6 @@ function repeatHalfCycle(cycle: CurrentCycle, circuit: BridgeCircuit, work: Brid
   }
 }
 
-/** The voltage ahead of the diodes, times (La + Ls), is La e + Ls opposing - i (Rs La - Ls Ra): zero at this emf. */
-const emfAtOverlap = (circuit: BridgeCircuit, opposing: number, current: number): number =>
-  (current * crossTerm(circuit) - circuit.sourceInductance * opposing) / circuit.motorInductance
-
-const crossTerm = (circuit: BridgeCircuit): number =>
-  circuit.sourceResistance * circuit.motorInductance - circuit.sourceInductance * circuit.motorResistance
-
 /**
  * From the start of the overlap, which the current there fixes, to the angle where the source carries the motor's
  * current the new way. False when that never comes: then all diodes conduct for ever.
@@ -126,36 +132,54 @@ function overlap(cycle: CurrentCycle, circuit: BridgeCircuit, work: BridgeWork):
     work.start = 0
     return true
   }
-  const level = emfAtOverlap(circuit, opposing, work.current) / emfPeak
+  let level = (work.current * work.cross - sourceInductance * opposing) / (motorInductance * emfPeak)
   // Clamped because a current beyond what the source can reach starts its overlap at the crest.
-  const from = -Math.asin(Math.min(1, Math.max(-1, level)))
+  if (level > 1) level = 1
+  if (level < -1) level = -1
+  const from = -Math.asin(level)
   motor.sine = 0
   motor.cosine = 0
   motor.constant = -opposing / motorResistance
   motor.rate = motorResistance / (angularFrequency * motorInductance)
   motor.from = from
   motor.decaying = work.current - motor.constant
-  alternate(other, emfPeak, sourceResistance, angularFrequency * sourceInductance)
+  driveSource(other, circuit)
   other.constant = 0
   other.from = from
   other.decaying = 0
-  if (sourceInductance > 0) other.decaying = -work.current - arcValue(other, from)
-  motor.to = from
   other.to = from
-  while (other.to < Math.PI && arcValue(motor, other.to) > arcValue(other, other.to)) {
-    motor.to = other.to
-    other.to += SEARCH_STEP
-  }
-  if (other.to >= Math.PI) {
+  evaluateArc(other)
+  if (sourceInductance > 0) other.decaying = -work.current - other.value
+  if (!findNewCourse(work)) {
     allConduct(cycle, work)
     return false
   }
-  if (other.to > from) meetArc(motor, other)
-  other.to = motor.to
   add(cycle, motor, other)
+  evaluateArc(motor)
   work.start = motor.to
-  work.current = arcValue(motor, motor.to)
+  work.current = motor.value
   return true
+}
+
+/** Ends both arcs where the source carries the motor's current; false where it does not do so in this half cycle. */
+function findNewCourse(work: BridgeWork): boolean {
+  const { motor, other } = work
+  motor.to = motor.from
+  other.to = other.from
+  while (other.to < Math.PI) {
+    const before = motor.to
+    motor.to = other.to
+    evaluateArc(motor)
+    evaluateArc(other)
+    if (motor.value <= other.value) {
+      motor.to = before
+      meetArc(motor, other)
+      other.to = motor.to
+      return true
+    }
+    other.to += SEARCH_STEP
+  }
+  return false
 }
 
 /** Motor current steady, source current a whole sine behind the short circuit. */
@@ -176,37 +200,43 @@ function allConduct(cycle: CurrentCycle, work: BridgeWork): void {
  * left in work.current).
  */
 function conduct(cycle: CurrentCycle, circuit: BridgeCircuit, work: BridgeWork): boolean {
-  const { motor, nothing, opposing } = work
-  const restart = opposing > 0 ? Math.asin(opposing / circuit.emfPeak) : 0
+  const { motor, nothing } = work
   beginConduction(circuit, work)
-  if (opposing > 0 && motor.from < restart && arcValue(motor, restart) < 0) {
-    nothing.to = restart
+  if (motor.to < work.restart) motor.to = work.restart
+  evaluateArc(motor)
+  if (motor.value < 0) {
+    motor.to = motor.from
+    nothing.to = work.restart
     meetArc(motor, nothing)
     add(cycle, motor, motor)
-    work.start = restart
+    work.start = work.restart
     work.current = 0
     beginConduction(circuit, work)
   }
-  motor.to = Math.max(motor.from, Math.PI / 2)
+  motor.to = Math.PI
+  evaluateArc(motor)
+  let flowsOn = motor.value > 0
+  motor.to = Math.PI / 2
+  if (motor.to < motor.from) motor.to = motor.from
   nothing.to = Math.PI
-  let flowsOn = arcValue(motor, Math.PI) > 0
   if (flowsOn) flowsOn = findOverlap(circuit, work)
   else meetArc(motor, nothing)
   add(cycle, motor, motor)
-  work.current = flowsOn ? Math.max(0, arcValue(motor, motor.to)) : 0
+  evaluateArc(motor)
+  work.current = motor.value
   return flowsOn
 }
 
 function beginConduction(circuit: BridgeCircuit, work: BridgeWork): void {
   const { motor, opposing, start, current } = work
   const resistance = circuit.sourceResistance + circuit.motorResistance
-  const reactance = circuit.angularFrequency * (circuit.sourceInductance + circuit.motorInductance)
-  alternate(motor, circuit.emfPeak, resistance, reactance)
+  driveBoth(motor, circuit)
   motor.constant = -opposing / resistance
   motor.from = start
   motor.to = start
   motor.decaying = 0
-  motor.decaying = current - arcValue(motor, start)
+  evaluateArc(motor)
+  motor.decaying = current - motor.value
 }
 
 /**
@@ -214,24 +244,30 @@ function beginConduction(circuit: BridgeCircuit, work: BridgeWork): void {
  * current dies before.
  */
 function findOverlap(circuit: BridgeCircuit, work: BridgeWork): boolean {
-  const { motor, other, nothing } = work
-  const cross = crossTerm(circuit)
+  const { motor, other, nothing, cross } = work
   other.sine = circuit.motorInductance * circuit.emfPeak - cross * motor.sine
   other.cosine = -cross * motor.cosine
   other.constant = circuit.sourceInductance * work.opposing - cross * motor.constant
   other.decaying = -cross * motor.decaying
   other.rate = motor.rate
   other.from = motor.from
-  other.to = motor.to
-  nothing.to = Math.PI
-  while (arcValue(other, nothing.to) > 0 && nothing.to < 2 * Math.PI) {
-    other.to = nothing.to
-    nothing.to += SEARCH_STEP
-    if (arcValue(motor, nothing.to) > 0) continue
-    motor.to = other.to
+  let before = motor.to
+  other.to = Math.PI
+  evaluateArc(other)
+  while (other.value > 0 && other.to < 2 * Math.PI) {
+    before = other.to
+    motor.to = before + SEARCH_STEP
+    other.to = motor.to
+    evaluateArc(motor)
+    evaluateArc(other)
+    if (motor.value > 0) continue
+    nothing.to = motor.to
+    motor.to = before
     meetArc(motor, nothing)
     return false
   }
+  nothing.to = other.to
+  other.to = before
   meetArc(other, nothing)
   motor.to = other.to
   return true
@@ -248,10 +284,23 @@ function add(cycle: CurrentCycle, motor: Arc, source: Arc): void {
   cycle.sourceQuadrature += source.cosineSum
 }
 
-/** The steady sine that the emf drives through R and X. */
-function alternate(arc: Arc, emfPeak: number, resistance: number, reactance: number): void {
+/** The steady sine that the emf drives through source and motor, while one current runs through both. */
+function driveBoth(arc: Arc, circuit: BridgeCircuit): void {
+  const resistance = circuit.sourceResistance + circuit.motorResistance
+  const reactance = circuit.angularFrequency * (circuit.sourceInductance + circuit.motorInductance)
   const squared = resistance * resistance + reactance * reactance
-  arc.sine = squared > 0 ? (emfPeak * resistance) / squared : 0
-  arc.cosine = squared > 0 ? (-emfPeak * reactance) / squared : 0
-  arc.rate = reactance > 0 ? resistance / reactance : 1
+  arc.sine = (circuit.emfPeak * resistance) / squared
+  arc.cosine = (-circuit.emfPeak * reactance) / squared
+  arc.rate = resistance / reactance
+}
+
+/** The steady sine that the emf drives through the source alone, short-circuited by the diodes. */
+function driveSource(arc: Arc, circuit: BridgeCircuit): void {
+  const { emfPeak, sourceResistance } = circuit
+  const reactance = circuit.angularFrequency * circuit.sourceInductance
+  const squared = sourceResistance * sourceResistance + reactance * reactance
+  arc.sine = (emfPeak * sourceResistance) / squared
+  arc.cosine = (-emfPeak * reactance) / squared
+  arc.rate = 1
+  if (reactance > 0) arc.rate = sourceResistance / reactance
 }

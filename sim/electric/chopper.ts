@@ -1,5 +1,5 @@
 import type { CurrentCycle } from './cycle.ts'
-import { circulateSteadily, clearCycle } from './cycle.ts'
+import { circulate, clearCycle } from './cycle.ts'
 
 /** A battery, one switch, a freewheel diode and a motor; all SI. */
 export interface ChopperCircuit {
@@ -80,5 +80,7 @@ export function solveChopper(cycle: CurrentCycle, circuit: ChopperCircuit): void
 
 /** With the battery off, the freewheel diode still lets a motor that is turned the wrong way drive a current. */
 export function solveIdleChopper(cycle: CurrentCycle, circuit: ChopperCircuit): void {
-  circulateSteadily(cycle, circuit.freewheelDrop, circuit.motorResistance)
+  clearCycle(cycle)
+  const current = -(cycle.opposing + circuit.freewheelDrop) / circuit.motorResistance
+  if (current > 0) circulate(cycle, current)
 }

@@ -18,6 +18,8 @@ export interface CurrentCycle {
   sourceQuadrature: number
   /** Mean current through the freewheel diode [A] */
   freewheelMean: number
+  /** Current in the primary of a transformer [A r.m.s.] */
+  primary: number
 }
 
 export const newCycle = (): CurrentCycle => ({
@@ -30,6 +32,7 @@ export const newCycle = (): CurrentCycle => ({
   sourcePower: 0,
   sourceQuadrature: 0,
   freewheelMean: 0,
+  primary: 0,
 })
 
 /** Forgets the means and keeps what the current works against. */
@@ -42,13 +45,11 @@ export function clearCycle(cycle: CurrentCycle): void {
   cycle.sourcePower = 0
   cycle.sourceQuadrature = 0
   cycle.freewheelMean = 0
+  cycle.primary = 0
 }
 
-/** A current that only circulates: it flows when the motor is turned against the supply's sense. */
-export function circulateSteadily(cycle: CurrentCycle, drop: number, resistance: number): void {
-  clearCycle(cycle)
-  const current = -(cycle.opposing + drop) / resistance
-  if (current <= 0) return
+/** A steady current that only circulates: it flows when the motor is turned against the supply's sense [A] */
+export function circulate(cycle: CurrentCycle, current: number): void {
   cycle.mean = current
   cycle.square = current * current
   cycle.conducting = 1

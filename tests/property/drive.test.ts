@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest'
 import { compileDrive } from '../../sim/drive/drive.ts'
 import type { Drive } from '../../sim/drive/drive.ts'
 import type { DriveInput } from '../../sim/drive/input.ts'
-import { accelerate, enterCommandedFrame, solveTorque } from '../../sim/drive/motion.ts'
+import { accelerate, senseMotion, solveTorque } from '../../sim/drive/motion.ts'
 import { operatingPoint } from '../../sim/drive/operating-point.ts'
 import type { Reading } from '../../sim/drive/reading.ts'
 import { newReading, readAt } from '../../sim/drive/reading.ts'
@@ -17,7 +17,9 @@ const speeds = fc.integer({ min: -800_000, max: 800_000 }).map((thousandths) => 
 
 /** The acceleration [rad/s2] that the equation of motion gives at a worm speed; a cranked worm takes any. */
 function accelerationAt(drive: Drive, input: DriveInput, speed: number): number {
-  enterCommandedFrame(drive.work, input.sense, speed, 0)
+  drive.work.speed = input.sense * speed
+  drive.work.acceleration = 0
+  senseMotion(drive.work)
   if (drive.work.motion === 0) return 0
   solveTorque(drive, input)
   accelerate(drive, input)
@@ -40,14 +42,19 @@ describe(`over random machines, seed ${SEED}`, () => {
   })
 
   test('every reading is a finite number and no loss gives power, at any speed, at rest and in a jam', () => {
-    const states = fc.tuple(arbitraryRun, fc.oneof(speeds, fc.constant(0)), fc.constantFrom('none', 'left', 'right'))
+    const states = fc.tuple(
+      arbitraryRun,
+      fc.oneof(speeds, fc.constant(0)),
+      fc.constantFrom('none', 'left', 'right'),
+    )
     fc.assert(
       fc.property(states, ([[machine, input], speed, jammed]) => {
         const drive = compileDrive(machine)
         const asked = { ...input, jammed }
         const reading = readAt(newReading(), drive, asked, speed, accelerationAt(drive, asked, speed))
         for (const [name, value] of Object.entries(reading)) expect(Number.isFinite(value), name).toBe(true)
-        const rounding = -1e-11 * (throughput(reading) + Math.abs(reading.outputLeft) + Math.abs(reading.outputRight))
+        const rounding =
+          -1e-11 * (throughput(reading) + Math.abs(reading.outputLeft) + Math.abs(reading.outputRight))
         for (const [name, value] of Object.entries(reading))
           if (name.includes('Loss')) expect(value, name).toBeGreaterThanOrEqual(rounding)
       }),
@@ -97,7 +104,8 @@ describe(`over random machines, seed ${SEED}`, () => {
         const back = readAt(newReading(), drive, { ...input, sense: -1 }, -speed, -1)
         for (const name of ['wormSpeed', 'leftSpeed', 'rightSpeed'] as const) back[name] *= -1
         // Adding 0 makes negative zeros plain, which say the same.
-        for (const [name, value] of Object.entries(there)) expect(back[name as keyof Reading] + 0, name).toBe(value + 0)
+        for (const [name, value] of Object.entries(there))
+          expect(back[name as keyof Reading] + 0, name).toBe(value + 0)
       }),
       { seed: SEED, numRuns: 200 },
     )
@@ -120,7 +128,10 @@ describe(`over random machines, seed ${SEED}`, () => {
   test('no weight turns a self-locking drive back', () => {
     fc.assert(
       fc.property(arbitraryRun, ([machine, input]) => {
-        const drive = compileDrive({ ...machine, gearing: { ...machine.gearing, wormStarts: 1, friction: 0.2 } })
+        const drive = compileDrive({
+          ...machine,
+          gearing: { ...machine.gearing, wormStarts: 1, friction: 0.2 },
+        })
         expect(drive.backwardEfficiency).toBeLessThan(0)
         const state = restState()
         for (let n = 0; n < 240; n++) step(state, drive, { ...input, connected: false }, 1 / 240)

@@ -52,7 +52,14 @@ describe('bridge rectifier on a resistance', () => {
 describe('chopper', () => {
   test('feeding R, L and an emf: P. S. Bimbhra, Power Electronics, Example 7.11', () => {
     const cycle = { ...newCycle(), opposing: 24 }
-    solveChopper(cycle, { ...lossless, voltage: 220, motorResistance: 1, motorInductance: 5e-3, period: 2e-3, duty: 0.3 })
+    solveChopper(cycle, {
+      ...lossless,
+      voltage: 220,
+      motorResistance: 1,
+      motorInductance: 5e-3,
+      period: 2e-3,
+      duty: 0.3,
+    })
     near(cycle.mean, 42, 0.005)
     near(cycle.sourceMean, 12.7289, 0.0001)
   })
@@ -128,7 +135,13 @@ describe('best efficiency of a motor with constant loss torque', () => {
     { brushDrop: 2, efficiency: 0.6713, current: 7.632, within: 0.0001 },
   ])('brush drop $brushDrop V: (1 - sqrt(I0/Is))^2, from memory, and derived', (row) => {
     const constant = 0.22
-    const given = { voltage: 50, resistance: 1.03, constant, brushDrop: row.brushDrop, torque: 1.25 * constant }
+    const given = {
+      voltage: 50,
+      resistance: 1.03,
+      constant,
+      brushDrop: row.brushDrop,
+      torque: 1.25 * constant,
+    }
     const useful = (n: number) => {
       const reading = readingAt(given, n)
       return (reading.motorTorque * reading.wormSpeed - reading.frictionLoss) / reading.inputPower
@@ -164,11 +177,20 @@ describe('chopper and brush drop set the speed', () => {
   test.each([
     { part: 0.5, rpm: 1863 },
     { part: 1.25, rpm: 1769 },
-  ])('speed at $part of the load: I. L. Kosow, Electric Machinery and Transformers, 2nd ed., Ex. 4.8', (row) => {
-    const constant = 109.4 / (1800 * RPM)
-    const given = { voltage: 120, resistance: 0.2, constant, brushDrop: 3, torque: 38 * row.part * constant }
-    near(settled(given).speed / RPM, row.rpm, 0.5)
-  })
+  ])(
+    'speed at $part of the load: I. L. Kosow, Electric Machinery and Transformers, 2nd ed., Ex. 4.8',
+    (row) => {
+      const constant = 109.4 / (1800 * RPM)
+      const given = {
+        voltage: 120,
+        resistance: 0.2,
+        constant,
+        brushDrop: 3,
+        torque: 38 * row.part * constant,
+      }
+      near(settled(given).speed / RPM, row.rpm, 0.5)
+    },
+  )
   test('locked-rotor current: I. L. Kosow, Electric Machinery and Transformers, 2nd ed., Example 4.12', () => {
     near(readingAt({ voltage: 120, resistance: 0.2, constant: 0.6, brushDrop: 2 }, 0).currentMean, 590, 0.5)
   })

@@ -49,7 +49,10 @@ const machineAround = (demo: Machine): fc.Arbitrary<Machine> =>
     .map((own) => ({
       ...demo,
       gearing: own.gearing,
-      supply: demo.supply.kind === 'crank' ? demo.supply : { ...demo.supply, voltage: demo.supply.voltage * own.voltage },
+      supply:
+        demo.supply.kind === 'crank'
+          ? demo.supply
+          : { ...demo.supply, voltage: demo.supply.voltage * own.voltage },
       motor: demo.motor && {
         ...demo.motor,
         resistance: demo.motor.resistance * own.resistance,

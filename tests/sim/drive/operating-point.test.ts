@@ -20,23 +20,98 @@ const settled = (machine: Machine, input: Partial<DriveInput>) =>
 type Row = readonly [string, Machine, Partial<DriveInput>, readonly number[]]
 const both = { leftLoad: 1, rightLoad: 1 }
 const rows: readonly Row[] = [
-  ['boot cleaner, free, step 1', bootCleaner, {}, [2231, 111.6, 0.543, 0.862, 0.0234, 8.38, 0.76, 0.76, 18.1]],
-  ['boot cleaner, free, step 2', bootCleaner, { setting: 1 }, [2968, 148.4, 0.628, 1, 0.0271, 12.16, 1.19, 1.19, 19.6]],
-  ['boot cleaner, free, step 3', bootCleaner, { setting: 2 }, [3685, 184.2, 0.716, 1.14, 0.0309, 16.68, 1.7, 1.7, 20.3]],
-  ['boot cleaner, free, step 4', bootCleaner, { setting: 3 }, [4379, 219, 0.807, 1.281, 0.0349, 21.97, 2.27, 2.27, 20.6]],
-  ['boot cleaner, free, step 5', bootCleaner, { setting: 4 }, [5051, 252.5, 0.901, 1.421, 0.0389, 28.01, 2.89, 2.89, 20.6]],
-  ['boot cleaner, both pressed, step 1', bootCleaner, both, [1292, 64.6, 1.907, 2.515, 0.0824, 27.2, 2.5, 2.5, 18.4]],
-  ['boot cleaner, both pressed, step 5', bootCleaner, { ...both, setting: 4 }, [3763, 188.1, 2.19, 3.023, 0.0946, 64.85, 8.06, 8.06, 24.9]],
-  ['boot cleaner, left pressed, step 1', bootCleaner, { leftLoad: 1 }, [1714, 85.7, 1.219, 1.719, 0.0526, 18, 3.38, 0.51, 21.6]],
-  ['boot cleaner, left pressed, step 5', bootCleaner, { leftLoad: 1, setting: 4 }, [4364, 218.2, 1.538, 2.24, 0.0664, 46.56, 9.56, 2.25, 25.4]],
+  [
+    'boot cleaner, free, step 1',
+    bootCleaner,
+    {},
+    [2231, 111.6, 0.543, 0.862, 0.0234, 8.38, 0.76, 0.76, 18.1],
+  ],
+  [
+    'boot cleaner, free, step 2',
+    bootCleaner,
+    { setting: 1 },
+    [2968, 148.4, 0.628, 1, 0.0271, 12.16, 1.19, 1.19, 19.6],
+  ],
+  [
+    'boot cleaner, free, step 3',
+    bootCleaner,
+    { setting: 2 },
+    [3685, 184.2, 0.716, 1.14, 0.0309, 16.68, 1.7, 1.7, 20.3],
+  ],
+  [
+    'boot cleaner, free, step 4',
+    bootCleaner,
+    { setting: 3 },
+    [4379, 219, 0.807, 1.281, 0.0349, 21.97, 2.27, 2.27, 20.6],
+  ],
+  [
+    'boot cleaner, free, step 5',
+    bootCleaner,
+    { setting: 4 },
+    [5051, 252.5, 0.901, 1.421, 0.0389, 28.01, 2.89, 2.89, 20.6],
+  ],
+  [
+    'boot cleaner, both pressed, step 1',
+    bootCleaner,
+    both,
+    [1292, 64.6, 1.907, 2.515, 0.0824, 27.2, 2.5, 2.5, 18.4],
+  ],
+  [
+    'boot cleaner, both pressed, step 5',
+    bootCleaner,
+    { ...both, setting: 4 },
+    [3763, 188.1, 2.19, 3.023, 0.0946, 64.85, 8.06, 8.06, 24.9],
+  ],
+  [
+    'boot cleaner, left pressed, step 1',
+    bootCleaner,
+    { leftLoad: 1 },
+    [1714, 85.7, 1.219, 1.719, 0.0526, 18, 3.38, 0.51, 21.6],
+  ],
+  [
+    'boot cleaner, left pressed, step 5',
+    bootCleaner,
+    { leftLoad: 1, setting: 4 },
+    [4364, 218.2, 1.538, 2.24, 0.0664, 46.56, 9.56, 2.25, 25.4],
+  ],
   ['vent opener, opening, step 1', ventOpener, {}, [185, 5.1, 2.07, 2.071, 0.0724, 10.27, 0.21, 0.21, 4]],
-  ['vent opener, opening, step 2', ventOpener, { setting: 1 }, [857, 23.8, 2.103, 2.105, 0.0736, 15.66, 0.96, 0.96, 12.3]],
-  ['vent opener, opening, step 3', ventOpener, { setting: 2 }, [1526, 42.4, 2.145, 2.146, 0.0751, 21.29, 1.73, 1.73, 16.2]],
-  ['vent opener, opening, step 4', ventOpener, { setting: 3 }, [2223, 61.7, 2.198, 2.198, 0.0769, 27.26, 2.54, 2.54, 18.6]],
+  [
+    'vent opener, opening, step 2',
+    ventOpener,
+    { setting: 1 },
+    [857, 23.8, 2.103, 2.105, 0.0736, 15.66, 0.96, 0.96, 12.3],
+  ],
+  [
+    'vent opener, opening, step 3',
+    ventOpener,
+    { setting: 2 },
+    [1526, 42.4, 2.145, 2.146, 0.0751, 21.29, 1.73, 1.73, 16.2],
+  ],
+  [
+    'vent opener, opening, step 4',
+    ventOpener,
+    { setting: 3 },
+    [2223, 61.7, 2.198, 2.198, 0.0769, 27.26, 2.54, 2.54, 18.6],
+  ],
   ['vent opener, stiff, step 1', ventOpener, both, [0, 0, 2.543, 2.544, 0.089, 12.62, 0, 0, 0]],
-  ['vent opener, stiff, step 4', ventOpener, { ...both, setting: 3 }, [1746, 48.5, 3.378, 3.378, 0.1182, 41.89, 3.25, 3.25, 15.5]],
-  ['vent opener, closing, step 1', ventOpener, { sense: -1 }, [754, 20.9, 0.614, 0.618, 0.0215, 3.05, -0.69, -0.69, 0]],
-  ['vent opener, closing, step 4', ventOpener, { sense: -1, setting: 3 }, [2832, 78.7, 0.689, 0.689, 0.0241, 8.55, -2.5, -2.5, 0]],
+  [
+    'vent opener, stiff, step 4',
+    ventOpener,
+    { ...both, setting: 3 },
+    [1746, 48.5, 3.378, 3.378, 0.1182, 41.89, 3.25, 3.25, 15.5],
+  ],
+  [
+    'vent opener, closing, step 1',
+    ventOpener,
+    { sense: -1 },
+    [754, 20.9, 0.614, 0.618, 0.0215, 3.05, -0.69, -0.69, 0],
+  ],
+  [
+    'vent opener, closing, step 4',
+    ventOpener,
+    { sense: -1, setting: 3 },
+    [2832, 78.7, 0.689, 0.689, 0.0241, 8.55, -2.5, -2.5, 0],
+  ],
   ['classroom model', classroomModel, {}, [60, 4.44, 0, 0, 0.0239, 0.15, 0.023, 0.023, 31.3]],
 ]
 /** Half the last printed figure of each column. */
@@ -77,17 +152,21 @@ describe('at standstill', () => {
     [2, 0.3],
     [3, 0.332],
     [4, 0.358],
-  ])('leakage counted as motor inductance gives the larger torque of that simpler circuit, step %i', (setting, torque) => {
-    const { control, motor } = bootCleaner
-    if (control.kind !== 'taps' || motor?.kind !== 'permanent-magnet') throw new Error('needs taps and magnets')
-    const tap = control.steps[setting]!
-    const merged: Machine = {
-      ...bootCleaner,
-      control: { kind: 'taps', steps: [{ ...tap, inductance: 0 }] },
-      motor: { ...motor, inductance: motor.inductance + tap.inductance },
-    }
-    near(settled(merged, {}).stallTorque, torque, 0.0005)
-  })
+  ])(
+    'leakage counted as motor inductance gives the larger torque of that simpler circuit, step %i',
+    (setting, torque) => {
+      const { control, motor } = bootCleaner
+      if (control.kind !== 'taps' || motor?.kind !== 'permanent-magnet')
+        throw new Error('needs taps and magnets')
+      const tap = control.steps[setting]!
+      const merged: Machine = {
+        ...bootCleaner,
+        control: { kind: 'taps', steps: [{ ...tap, inductance: 0 }] },
+        motor: { ...motor, inductance: motor.inductance + tap.inductance },
+      }
+      near(settled(merged, {}).stallTorque, torque, 0.0005)
+    },
+  )
 
   test('a jammed boot cleaner on step 5 draws what the second solution with overlap draws', () => {
     const { reading, locked, stallTorque, speed } = settled(bootCleaner, { setting: 4, jammed: 'left' })
@@ -131,7 +210,10 @@ test('a rectified motor drives its overhauled load no faster than the load allow
   const pulled: Machine = {
     ...bootCleaner,
     gearing: { ...bootCleaner.gearing, wormStarts: 4, wheelTeeth: 40, friction: 0.02 },
-    outputs: { ...bootCleaner.outputs, loads: [{ name: 'Weight', active: -2, passive: 0, linear: 0.01, quadratic: 0 }] },
+    outputs: {
+      ...bootCleaner.outputs,
+      loads: [{ name: 'Weight', active: -2, passive: 0, linear: 0.01, quadratic: 0 }],
+    },
   }
   const point = settled(pulled, { connected: false })
   expect(point.speed).toBeGreaterThan(0)

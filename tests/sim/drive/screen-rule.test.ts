@@ -6,9 +6,12 @@ describe('what a sampled picture seems to do', () => {
   test.each([
     { flashes: 1005, seen: -5 },
     { flashes: 995, seen: 5 },
-  ])('a fan at 1000 r/min under $flashes flashes a minute: instrument maker’s manual of stroboscopes', (row) => {
-    near(apparentRate(1000, 1, row.flashes), row.seen, 1e-9)
-  })
+  ])(
+    'a fan at 1000 r/min under $flashes flashes a minute: instrument maker’s manual of stroboscopes',
+    (row) => {
+      near(apparentRate(1000, 1, row.flashes), row.seen, 1e-9)
+    },
+  )
   test('three equal spokes stand still at ten turns a second and 30 pictures a second: rule of camera practice', () => {
     near(apparentRate(10, 3, 30), 0, 1e-9)
   })

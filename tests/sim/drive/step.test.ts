@@ -52,7 +52,13 @@ describe('a start', () => {
   })
 
   test('halving the step changes the speed by the fourth order', () => {
-    const machine = directCurrentMachine({ voltage: 12, resistance: 1.4, constant: 0.035, torque: 0.01, inertia: 1e-4 })
+    const machine = directCurrentMachine({
+      voltage: 12,
+      resistance: 1.4,
+      constant: 0.035,
+      torque: 0.01,
+      inertia: 1e-4,
+    })
     const drive = compileDrive(machine)
     const exact = (time: number) => {
       const tau = (1e-4 * 1.4) / 0.035 ** 2
@@ -82,22 +88,31 @@ describe('standstill', () => {
 
   test('coasting under dry friction stops exactly where it should', () => {
     const constant = 0.035
-    const machine = directCurrentMachine({ voltage: 12, resistance: 1.4, constant, torque: 0.01, inertia: 1e-4 })
+    const machine = directCurrentMachine({
+      voltage: 12,
+      resistance: 1.4,
+      constant,
+      torque: 0.01,
+      inertia: 1e-4,
+    })
     const state = { ...restState(), speed: 321.1 }
     runFor(machine, { ...firstInput(), connected: false }, 4, state)
     expect(state.speed).toBe(0)
     relativelyNear(wormTurnsValue(state.turns), 321.1 ** 2 / (2 * 100) / (2 * Math.PI), 1e-12)
   })
 
-  test.each([1, -1] as const)('friction holds 0.999 of the motor torque and lets go at 1.001 of it, sense %d', (sense) => {
-    const stall = (12 / 1.4) * 0.035
-    const speedWith = (torque: number) => {
-      const machine = directCurrentMachine({ voltage: 12, resistance: 1.4, constant: 0.035, torque })
-      return sense * runFor(machine, { ...firstInput(), sense }, 0.1).speed
-    }
-    expect(speedWith(stall / 0.999)).toBe(0)
-    expect(speedWith(stall / 1.001)).toBeGreaterThan(0)
-  })
+  test.each([1, -1] as const)(
+    'friction holds 0.999 of the motor torque and lets go at 1.001 of it, sense %d',
+    (sense) => {
+      const stall = (12 / 1.4) * 0.035
+      const speedWith = (torque: number) => {
+        const machine = directCurrentMachine({ voltage: 12, resistance: 1.4, constant: 0.035, torque })
+        return sense * runFor(machine, { ...firstInput(), sense }, 0.1).speed + 0
+      }
+      expect(speedWith(stall / 0.999)).toBe(0)
+      expect(speedWith(stall / 1.001)).toBeGreaterThan(0)
+    },
+  )
 
   test.each(['left', 'right'] as const)('a jam of the %s wheel stops both within a step', (jammed) => {
     const input = { ...firstInput(), setting: 4 }

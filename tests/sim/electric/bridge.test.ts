@@ -25,7 +25,8 @@ const solved = (given: BridgeCircuit, opposing: number) => {
  * Euler, so its means are right to about the step.
  */
 function inSmallSteps(given: BridgeCircuit, opposing: number, perHalfCycle: number, halfCycles: number) {
-  const { emfPeak, angularFrequency, sourceResistance, sourceInductance, motorResistance, motorInductance } = given
+  const { emfPeak, angularFrequency, sourceResistance, sourceInductance, motorResistance, motorInductance } =
+    given
   const dt = Math.PI / angularFrequency / perHalfCycle
   const against = opposing + given.diodeDrops
   let motor = 0
@@ -43,7 +44,10 @@ function inSmallSteps(given: BridgeCircuit, opposing: number, perHalfCycle: numb
       const sign = Math.sign(free)
       const flux = motorInductance * motor + sourceInductance * sign * source
       const total = motorInductance + sourceInductance
-      motor = Math.max(0, (flux + dt * (sign * e - against)) / (total + dt * (motorResistance + sourceResistance)))
+      motor = Math.max(
+        0,
+        (flux + dt * (sign * e - against)) / (total + dt * (motorResistance + sourceResistance)),
+      )
       source = sign * motor
     }
     if (n < perHalfCycle * (halfCycles - 1)) continue
@@ -72,7 +76,11 @@ test('power in equals losses and power against the opposing voltage in every reg
   for (const motorInductance of [1e-5, 1e-3, 0.05])
     for (const sourceInductance of [0, 1e-5, 4e-4])
       for (let opposing = -40; opposing < 32; opposing += 0.37) {
-        const given = { ...circuit, motorInductance, sourceInductance: Math.min(sourceInductance, motorInductance) }
+        const given = {
+          ...circuit,
+          motorInductance,
+          sourceInductance: Math.min(sourceInductance, motorInductance),
+        }
         const cycle = solved(given, opposing)
         const spent =
           given.sourceResistance * cycle.sourceSquare +
