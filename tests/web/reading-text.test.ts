@@ -29,6 +29,8 @@ test('nothing is shown where there is no number, and rounding dust is 0', () => 
 test('a number that somebody set is not rounded', () => {
   expect(givenFigure(0.0432)).toBe('0.0432')
   expect(givenFigure(0.1 + 0.2)).toBe('0.3')
+  expect(givenFigure(-2.2e-8)).toBe('−2.2 × 10⁻⁸')
+  expect(givenFigure(-12_345.5)).toBe('−12\u202f345.5')
 })
 
 test('the ratio has two decimals only where it is not whole', () => {

@@ -91,7 +91,7 @@ export function ledger(machine: Machine, reading: Reading): Ledger {
   const known = [...losses, ...outputs, stored].reduce((sum, { watts }) => sum + watts, 0)
   const rest = { name: 'Unaccounted', kind: 'rest' as const, formula: null, watts: input - known }
   const least = ROUNDING * Math.max(Math.abs(input), 1e-3)
-  const shown = [...losses, ...[stored, rest].filter(({ watts }) => Math.abs(watts) > least), ...outputs]
+  const shown = [...losses, stored, ...(Math.abs(rest.watts) > least ? [rest] : []), ...outputs]
   const gains = shown.reduce((sum, { watts }) => sum + Math.max(0, -watts), 0)
   const scale = Math.max(input + gains, Number.MIN_VALUE)
   let from = 0

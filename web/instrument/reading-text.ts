@@ -36,7 +36,7 @@ const DIGITS: Partial<Record<Unit, number>> = { 'r/min': 4, 'rad/s': 4, V: 4, Hz
 const USUAL_DIGITS = 3
 
 /** A size below this is rounding, not a reading. */
-const LEAST = 1e-12
+const LEAST = 1e-9
 
 const grouped = (text: string): string => {
   const [whole = '', part] = text.split('.')
@@ -51,7 +51,8 @@ export function figure(value: number, digits: number = USUAL_DIGITS): string {
   const size = Math.abs(value)
   if (size < LEAST) return '0'
   const rounded = Number(size.toPrecision(digits))
-  if (rounded < LEAST_WRITTEN_OUT || rounded >= MOST_WRITTEN_OUT) return scientific(value, digits)
+  if (rounded < LEAST_WRITTEN_OUT || rounded >= MOST_WRITTEN_OUT)
+    return raisedTen(value.toExponential(digits - 1)).replace('-', MINUS)
   const decimals = digits - 1 - Math.floor(Math.log10(rounded))
   const text = rounded.toFixed(Math.max(0, decimals))
   return `${value < 0 ? MINUS : ''}${grouped(text)}`
@@ -59,14 +60,15 @@ export function figure(value: number, digits: number = USUAL_DIGITS): string {
 
 const RAISED = '⁰¹²³⁴⁵⁶⁷⁸⁹'
 
-/** As in 2.20 × 10⁻⁸. */
-function scientific(value: number, digits: number): string {
-  const [factor = '', exponent = ''] = value.toExponential(digits - 1).split('e')
+/** '2.2e-8' is written 2.2 × 10⁻⁸. */
+function raisedTen(text: string): string {
+  const [factor = '', exponent] = text.split('e')
+  if (exponent === undefined) return text
   const raised = exponent
     .replace('+', '')
     .replace('-', '⁻')
     .replace(/\d/g, (digit) => RAISED[Number(digit)] ?? '')
-  return `${factor.replace('-', MINUS)} × 10${raised}`
+  return `${factor} × 10${raised}`
 }
 
 /** The number of a quantity in its unit, to what is known of it. */
@@ -80,8 +82,11 @@ export function quantityText(value: number, unit: Unit): string {
 }
 
 /** A number that somebody set, as they set it: not rounded, without the dust of binary fractions. */
-export const givenFigure = (value: number): string =>
-  Number.isFinite(value) ? grouped(String(Number(value.toPrecision(12)))).replace('-', MINUS) : NOTHING
+export function givenFigure(value: number): string {
+  if (!Number.isFinite(value)) return NOTHING
+  const text = grouped(raisedTen(String(Number(Math.abs(value).toPrecision(12)))))
+  return value < 0 ? `${MINUS}${text}` : text
+}
 
 export function ratioFigure({ gearing }: Machine): string {
   const ratio = gearing.wheelTeeth / gearing.wormStarts
