@@ -46,6 +46,11 @@ export const SUBSTANCE_NAMES = Object.keys(SUBSTANCES) as readonly SubstanceName
 
 export const substanceOf = (name: SubstanceName): Substance => SUBSTANCES[name]
 
+export function colourIn(name: SubstanceName, theme: Theme): string {
+  const { colour, dark } = substanceOf(name)
+  return theme === 'dark' ? (dark ?? colour) : colour
+}
+
 /** Colours of the three marks, as tokens of each theme; arrows and blur arcs use them. */
 export const MARK_COLOURS = {
   light: { worm: '#d55e00', left: '#0072b2', right: '#009e73' },

@@ -59,13 +59,13 @@ export function Case({ bodies, materials, theme, state, selected }: CaseProps) {
         />
       )}
       <mesh geometry={bodies.clearWalls} visible={state === 'clear'} renderOrder={5}>
-        <meshStandardMaterial
+        <meshBasicMaterial
           color={WALL[theme].colour}
           opacity={WALL[theme].opacity}
           transparent
           side={BackSide}
           depthWrite={false}
-          roughness={0.12}
+          toneMapped={false}
         />
       </mesh>
       <mesh geometry={bodies.caseEdges} material={edges} visible={state === 'clear'} renderOrder={7} />

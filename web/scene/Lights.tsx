@@ -1,4 +1,4 @@
-/** One warm key from the upper left front, one cool rim from behind, a little sky; the studio does the rest. */
+/** One warm key from the upper left front, one cool rim from behind, a little sky; the studio in the material does the rest. */
 import { useThree } from '@react-three/fiber'
 import { useEffect } from 'react'
 import type { DirectionalLight } from 'three'
@@ -6,8 +6,8 @@ import type { Layout } from '../../sim/pose/layout.ts'
 import type { Theme } from '../material/substances.ts'
 
 const STRENGTH = {
-  light: { key: 1.55, rim: 0.7, rimColour: '#e8f2ff', sky: 0.24, ground: '#c9d2d8', studio: 0.55, exposure: 1 },
-  dark: { key: 1.7, rim: 2, rimColour: '#a9d3ff', sky: 0.18, ground: '#202830', studio: 0.42, exposure: 0.9 },
+  light: { key: 1.55, rim: 0.7, rimColour: '#e8f2ff', sky: 0.24, ground: '#c9d2d8', exposure: 1 },
+  dark: { key: 1.7, rim: 2, rimColour: '#a9d3ff', sky: 0.18, ground: '#202830', exposure: 0.9 },
 } as const
 
 /** A light looks at its target only once that knows where it is. */
@@ -21,13 +21,11 @@ export interface LightsProps {
 }
 
 export function Lights({ layout, theme, shadowMap }: LightsProps) {
-  const scene = useThree((state) => state.scene)
   const renderer = useThree((state) => state.gl)
   const s = STRENGTH[theme]
   useEffect(() => {
-    scene.environmentIntensity = s.studio
     renderer.toneMappingExposure = s.exposure
-  }, [scene, renderer, s])
+  }, [renderer, s])
   const reach = Math.max(layout.tray.halfWidth * 1.7, layout.overallLength * 0.8)
   const [, , middle] = layout.target
   return (

@@ -74,13 +74,15 @@ function Bristles({ bodies, materials, part, selected }: MachinePartsProps & { r
   const mesh = useMemo((): InstancedMesh => {
     const { offset, tufts } = bodies.layout.output
     const firstRow = part === 'rightBrush' ? Math.PI - offset : 0
-    const made = bristles(bodies.layout, firstRow + Math.PI / (2 * tufts), materials.plain, bodies.detail)
+    const material = bodies.detail === 'low' ? materials.plainBristle : materials.plain
+    const made = bristles(bodies.layout, firstRow + Math.PI / (2 * tufts), material, bodies.detail)
     made.castShadow = made.receiveShadow = true
     return made
   }, [bodies, materials, part])
   useEffect(() => {
-    mesh.material = part === selected ? materials.selected : materials.plain
-  }, [mesh, materials, part, selected])
+    const plain = bodies.detail === 'low' ? materials.plainBristle : materials.plain
+    mesh.material = part === selected ? materials.selected : plain
+  }, [mesh, bodies, materials, part, selected])
   useEffect(
     () => () => {
       mesh.geometry.dispose()

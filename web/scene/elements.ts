@@ -7,7 +7,6 @@ import {
   HemisphereLight,
   Mesh,
   MeshBasicMaterial,
-  MeshStandardMaterial,
   PlaneGeometry,
   ShadowMaterial,
 } from 'three'
@@ -20,7 +19,6 @@ export const registerElements = (): void => {
     HemisphereLight,
     Mesh,
     MeshBasicMaterial,
-    MeshStandardMaterial,
     PlaneGeometry,
     ShadowMaterial,
   })

@@ -1,7 +1,6 @@
 /** Puts a stage into an element: canvas, root, size, frames and quality, apart from what React renders. */
 import { type ReconcilerRoot, type RootStore, createRoot } from '@react-three/fiber'
 import type { WebGLRenderer } from 'three'
-import { studioEnvironment } from '../material/environment.ts'
 import { createSubstanceMaterials } from '../material/materials.ts'
 import { Scene } from './Scene.tsx'
 import { createCameraRig, goToView, refit } from './camera-rig.ts'
@@ -123,9 +122,7 @@ function createStage(
 
 /** Everything that has to be let go again. */
 function connect(stage: Mounted, canvas: HTMLCanvasElement): (() => void)[] {
-  const { loop, container, renderer, ticker } = stage
-  const environment = studioEnvironment(renderer)
-  stage.store.getState().scene.environment = environment.texture
+  const { loop, container, ticker } = stage
   loop.materials.setTheme(stage.props.theme)
   const sizes = new ResizeObserver(() => resize(stage))
   sizes.observe(container)
@@ -147,7 +144,6 @@ function connect(stage: Mounted, canvas: HTMLCanvasElement): (() => void)[] {
     () => ticker.stop(),
     () => sizes.disconnect(),
     () => canvas.removeEventListener('webglcontextlost', lost),
-    () => environment.dispose(),
   ]
 }
 
