@@ -49,7 +49,8 @@ export function openTape(room: TapeRoom, period: number, flag: number | null): T
 
 /** Scale for a covered tape: it depends on the learner's flag and not on the machine, so it gives nothing away. */
 export function coveredTape(room: TapeRoom, flag: number | null): TapeWindow {
-  const usual = Math.max(22, (room.width - 2 * room.edge) / room.widest)
+  const scale = room.width - 2 * room.edge
+  const usual = Math.min(Math.max(22, scale / room.widest), scale / CLOSEST_DASHES)
   return windowOf(room, flag === null || flag <= usual ? usual : 1.25 * flag)
 }
 

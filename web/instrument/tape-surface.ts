@@ -1,9 +1,17 @@
 /** The tape's canvas: keeps its size, colours and fonts right and draws only when something has changed. */
 import { TICKS_PER_TURN, type WormTurns, noTurns } from '../../sim/drive/turns.ts'
 import type { Frame } from '../frame/frame.ts'
-import { type TapeWindow, coveredTape, dashStep, followTurns, openTape, tapeX } from './tape-layout.ts'
+import {
+  type TapeWindow,
+  coveredTape,
+  dashStep,
+  followTurns,
+  openTape,
+  tapeX,
+  toothX,
+} from './tape-layout.ts'
 import { drawCursor, drawNumbers, drawPasses, drawTeeth, drawWheelMarks } from './tape-marks.ts'
-import { drawMiss, drawPole, drawTaps, drawWheelTurn } from './tape-notes.ts'
+import { FLAG_WIDTH, drawMiss, drawPole, drawTaps, drawWheelTurn } from './tape-notes.ts'
 import { type Pen, WEDGE_ROOM, hatchPattern, readColours, tapeSizes } from './tape-pen.ts'
 
 /**
@@ -58,6 +66,25 @@ export function drawTape(
   drawTaps(pen, tape, taps, Math.floor(teeth / starts))
 }
 
+/** Half the width of a wheel's mark, and a little room [px] */
+const MARK_REACH = 14
+
+/** The cloth flies to the right of its pole, unless a wheel's mark or the end of the tape is there. */
+function placeFlag(
+  element: HTMLElement,
+  tape: TapeWindow,
+  { flag, cover, starts, teeth }: TapeContent,
+): void {
+  const x = tapeX(tape, 0, flag ?? 0)
+  const ahead = toothX(tape, teeth, starts) - x
+  const hides = cover === 'none' && ahead > -4 && ahead < FLAG_WIDTH + 8
+  const leaves = x + FLAG_WIDTH > tape.width
+  const onMark = cover === 'none' && Math.abs(ahead) < MARK_REACH
+  const left = (hides || leaves) && x > FLAG_WIDTH
+  element.dataset['flies'] = left ? (onMark ? 'beside' : 'left') : 'right'
+  element.style.transform = `translateX(${x}px)`
+}
+
 export interface TapeSurface {
   /** The window as it was last drawn, for a pointer that drags along it. */
   readonly tape: () => TapeWindow
@@ -94,7 +121,7 @@ export function attachTape(
   const redraw = (now: Pen): void => {
     followTurns(tape, turns)
     drawTape(now, tape, turns, content, content.cover === 'none' ? frame.drawnSpeed : 0)
-    if (flag) flag.style.transform = `translateX(${tapeX(tape, 0, content.flag ?? 0)}px)`
+    if (flag) placeFlag(flag, tape, content)
   }
   const refresh = (): void => {
     const { clientWidth: width, clientHeight: height } = canvas

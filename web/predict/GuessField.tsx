@@ -51,6 +51,7 @@ export function GuessField({ questionId, input, said }: GuessFieldProps) {
             autoComplete="off"
             maxLength={60}
             size={Math.max(2, Math.min(9, text.length))}
+            data-long={text.length > 4}
             value={text}
             placeholder="?"
             aria-labelledby={questionId}

@@ -45,11 +45,11 @@ export function knownMistake(turns: number, pair: Pair): string | null {
   return fits ? fits.cause : null
 }
 
-/** "Each worm turn moves the wheel on by its starts: 1 of 20 teeth." */
+/** "Each worm turn moves the wheel on by its starts: 1 of 20 teeth. The mark is back when all 20 have gone by." */
 export function reason({ starts, teeth }: Pair, answer: string): string {
-  const all =
-    starts === 1 ? `all ${teeth} have gone by` : `all ${teeth} have gone by, after ${teeth} ÷ ${starts} turns`
-  return `Each worm turn moves the wheel on by its starts: ${starts} of ${teeth} teeth. The mark is back when ${all}: ${answer} worm turns.`
+  const sum = starts === 1 ? answer : `${teeth} ÷ ${starts} = ${answer}`
+  const moves = `Each worm turn moves the wheel on by its starts: ${starts} of ${teeth} teeth.`
+  return `${moves} The mark is back when all ${teeth} have gone by: ${sum} worm turns.`
 }
 
 /** How the learner's own count went; null when nothing was counted. */
