@@ -21,7 +21,7 @@ import { TurnBand } from './instrument/TurnBand.tsx'
 import { MeasureNotYet } from './measure/MeasureNotYet.tsx'
 import { PredictionSheet } from './predict/PredictionSheet.tsx'
 import type { OpenBench } from './opening.ts'
-import type { Way } from './store/view.ts'
+import { WAYS, type Way } from './store/view.ts'
 import './demonstrate/demonstrate.css'
 
 const Design = {
@@ -53,7 +53,7 @@ function RightOfStage({ way }: { readonly way: Way }) {
     <aside
       className="right-column"
       data-covers={way === 'design' || large ? undefined : 'right'}
-      aria-label="Readings"
+      aria-label={way === 'design' ? 'What follows' : 'Readings'}
     >
       {way === 'demonstrate' && <StageButtons />}
       {selected && <PartCard part={selected} />}
@@ -89,6 +89,7 @@ export function App({ autosave, opened }: AppProps) {
       <Bar />
       <LeftOfStage way={way} />
       <main className="stage-area">
+        {way !== 'demonstrate' && <h1 className="unseen">{WAYS.find((each) => each.way === way)?.label}</h1>}
         <StageView />
         <StageNote />
       </main>

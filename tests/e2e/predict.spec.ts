@@ -8,7 +8,7 @@ test('commit first, then the count decides', async ({ page }) => {
   await expect(worm).toHaveText('hidden')
   await expect(page.getByRole('status', { name: 'Ratio', exact: true })).toHaveCount(0)
   await page.keyboard.press('2')
-  await page.getByLabel('Worm turns you predict').fill('12')
+  await page.getByRole('textbox', { name: /at which worm turn/i }).fill('12')
   await page.getByRole('radio', { name: 'The other way' }).check()
   await page.getByRole('radio', { name: /^2/ }).check()
   await page.getByRole('button', { name: 'Commit prediction' }).click()

@@ -4,6 +4,7 @@ import { useBench, useMachine, useView, useWorkshop } from '../frame/workshop.ts
 import { Icon } from '../instrument/Icon.tsx'
 import { Mark } from '../instrument/Mark.tsx'
 import { PACES } from '../store/bench.ts'
+import { canRedo, canUndo } from '../store/document.ts'
 import { WAYS } from '../store/view.ts'
 import { toggleLarge, toggleTheme } from './view-actions.ts'
 import './bar.css'
@@ -43,15 +44,15 @@ function Pace() {
 
 function UndoRedo() {
   const { document } = useWorkshop()
-  const past = useStore(document.store, (state) => state.past.length)
-  const future = useStore(document.store, (state) => state.future.length)
+  const undoable = useStore(document.store, canUndo)
+  const redoable = useStore(document.store, canRedo)
   return (
     <div className="undo-redo">
       <button
         type="button"
         className="button plain icon"
         title="Undo (Ctrl+Z)"
-        aria-disabled={past === 0}
+        aria-disabled={!undoable}
         onClick={() => document.undo()}
       >
         <Icon name="undo" />
@@ -61,7 +62,7 @@ function UndoRedo() {
         type="button"
         className="button plain icon"
         title="Redo (Ctrl+Shift+Z)"
-        aria-disabled={future === 0}
+        aria-disabled={!redoable}
         onClick={() => document.redo()}
       >
         <Icon name="redo" />

@@ -64,7 +64,7 @@ export function Caption() {
   const back = useBackAtPointers(z1, z2)
   const [into, out] = ratioHeadline(z1, z2)
   return (
-    <div className="caption" data-covers="left">
+    <section className="caption" data-covers="left" aria-label="What this shows">
       <h1>
         {into} <br />
         {out}
@@ -85,6 +85,6 @@ export function Caption() {
           )}
         </>
       )}
-    </div>
+    </section>
   )
 }

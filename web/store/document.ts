@@ -13,6 +13,12 @@ export interface Document {
 
 const MOST_UNDO = 200
 
+/** An edit of the gesture that is still open counts too. */
+export const canUndo = ({ machine, past, gestureStart }: Document): boolean =>
+  past.length > 0 || (gestureStart !== null && gestureStart !== machine)
+
+export const canRedo = ({ future }: Document): boolean => future.length > 0
+
 export function createDocument(machine: Machine) {
   const store = createStore<Document>(() => ({ machine, past: [], future: [], gestureStart: null }))
   const remember = (past: readonly Machine[], entry: Machine) => [...past, entry].slice(-MOST_UNDO)
