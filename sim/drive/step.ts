@@ -3,7 +3,7 @@ import type { DriveInput } from './input.ts'
 import { accelerate, canMove, senseMotion, solveTorque, start } from './motion.ts'
 import type { DriveState } from './state.ts'
 import { countStep } from './state.ts'
-import { advanceTurns } from './turns.ts'
+import { advanceTurns, TICKS_PER_TURN } from './turns.ts'
 
 /** Time in which a hand brings a resting crank to its speed, so that the picture does not jump [s]. Our choice. */
 const CRANK_RISE = 0.3
@@ -20,7 +20,7 @@ const TURN = 2 * Math.PI
 /**
  * Moves the drive on by dt of model time, 0 < dt <= 1/240 s, at cycle means: Runge-Kutta of fourth order on the speed
  * within one sense of motion. A step in which the speed would change sign is cut where it is zero; there friction holds
- * the drive, or it goes on the other way. Allocates nothing.
+ * the drive, or it goes on the other way. Allocates nothing: numbers go from function to function in fields.
  */
 export function step(state: DriveState, drive: Drive, input: DriveInput, dt: number): void {
   countStep(state, dt)
@@ -28,8 +28,8 @@ export function step(state: DriveState, drive: Drive, input: DriveInput, dt: num
   drive.work.acceleration = 0
   senseMotion(drive.work)
   if (!canMove(drive) || input.jammed !== 'none') stop(state)
-  else if (drive.crankSpeeds.length > 0 && input.connected) turnCrank(state, drive, input, dt)
-  else run(state, drive, input, dt)
+  else if (drive.crankSpeeds.length > 0 && input.connected) turnCrank(state, drive, input)
+  else run(state, drive, input)
 }
 
 /** A jammed wheel stops a rigid mesh, and with it the worm, at once. */
@@ -38,7 +38,8 @@ function stop(state: DriveState): void {
   state.acceleration = 0
 }
 
-function turnCrank(state: DriveState, drive: Drive, input: DriveInput, dt: number): void {
+function turnCrank(state: DriveState, drive: Drive, input: DriveInput): void {
+  const dt = state.stepLength
   const target = input.sense * (drive.crankSpeeds[input.setting] ?? 0)
   const rate = Math.abs(target) / CRANK_RISE
   const missing = target - state.speed
@@ -46,14 +47,16 @@ function turnCrank(state: DriveState, drive: Drive, input: DriveInput, dt: numbe
   const before = state.speed
   state.acceleration = rising < dt ? 0 : Math.sign(missing) * rate
   state.speed = rising < dt ? target : before + state.acceleration * dt
-  advanceTurns(state.turns, (((before + state.speed) / 2) * rising + state.speed * (dt - rising)) / TURN)
+  drive.work.turned = input.sense * (((before + state.speed) / 2) * rising + state.speed * (dt - rising))
+  turnOn(state, drive, input)
 }
 
-function run(state: DriveState, drive: Drive, input: DriveInput, dt: number): void {
+function run(state: DriveState, drive: Drive, input: DriveInput): void {
   const { work } = drive
-  const parts = Math.min(MOST_PARTS, Math.max(1, Math.ceil((dt * drive.settlingRate) / CALM)))
+  const wanted = Math.ceil((state.stepLength * drive.settlingRate) / CALM)
+  const parts = wanted > MOST_PARTS ? MOST_PARTS : wanted > 1 ? wanted : 1
   for (let part = 0; part < parts; part++) {
-    let left = dt / parts
+    let left = state.stepLength / parts
     for (let leg = 0; leg < MOST_LEGS && left > 0; leg++) {
       if (work.speed === 0) {
         solveTorque(drive, input)
@@ -64,11 +67,17 @@ function run(state: DriveState, drive: Drive, input: DriveInput, dt: number): vo
       work.span = left
       rungeKutta(drive, input)
       if (work.speed * work.motion < 0) land(drive, input)
-      advanceTurns(state.turns, (input.sense * work.turned) / TURN)
+      turnOn(state, drive, input)
       left -= work.span
     }
   }
   settle(state, drive, input)
+}
+
+/** Adds the angle turned to the count: in the field, because as an argument the number could cost a box. */
+function turnOn(state: DriveState, drive: Drive, input: DriveInput): void {
+  state.turns.rest += ((input.sense * drive.work.turned) / TURN) * TICKS_PER_TURN
+  advanceTurns(state.turns, 0)
 }
 
 /** Takes work.from over work.span with the sense of motion held; leaves the speed and the angle turned. */
