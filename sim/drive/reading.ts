@@ -1,4 +1,4 @@
-import type { BridgeCircuit } from '../electric/bridge.ts'
+import type { BridgeCircuit } from '../electric/bridge-circuit.ts'
 import type { ChopperCircuit } from '../electric/chopper.ts'
 import { solvePrimary } from '../electric/transformer.ts'
 import type { Drive } from './drive.ts'

@@ -1,5 +1,5 @@
-import type { BridgeWork } from '../electric/bridge.ts'
-import { newBridgeWork } from '../electric/bridge.ts'
+import type { BridgeWork } from '../electric/bridge-circuit.ts'
+import { newBridgeWork } from '../electric/bridge-circuit.ts'
 import type { CurrentCycle } from '../electric/cycle.ts'
 import { newCycle } from '../electric/cycle.ts'
 

@@ -1,5 +1,6 @@
 import { describe, test } from 'vitest'
-import { newBridgeWork, solveBridge } from '../../sim/electric/bridge.ts'
+import { newBridgeWork } from '../../sim/electric/bridge-circuit.ts'
+import { solveBridge } from '../../sim/electric/bridge.ts'
 import { solveChopper } from '../../sim/electric/chopper.ts'
 import { newCycle } from '../../sim/electric/cycle.ts'
 import { compileDrive } from '../../sim/drive/drive.ts'

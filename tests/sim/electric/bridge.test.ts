@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest'
-import type { BridgeCircuit } from '../../../sim/electric/bridge.ts'
-import { newBridgeWork, solveBridge, solveIdleBridge } from '../../../sim/electric/bridge.ts'
+import type { BridgeCircuit } from '../../../sim/electric/bridge-circuit.ts'
+import { newBridgeWork } from '../../../sim/electric/bridge-circuit.ts'
+import { solveBridge, solveIdleBridge } from '../../../sim/electric/bridge.ts'
 import { newCycle } from '../../../sim/electric/cycle.ts'
 import { near, relativelyNear } from '../../support/near.ts'
 
