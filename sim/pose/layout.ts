@@ -19,7 +19,12 @@ export interface Layout {
   readonly rightSense: 1 | -1
   readonly shaft: ShaftLayout
   readonly motor: MotorLayout | null
-  readonly fan: { readonly z: number; readonly radius: number; readonly depth: number; readonly blades: number } | null
+  readonly fan: {
+    readonly z: number
+    readonly radius: number
+    readonly depth: number
+    readonly blades: number
+  } | null
   readonly crank: { readonly z: number; readonly arm: number } | null
   readonly output: OutputLayout
   readonly tray: TrayLayout
@@ -87,7 +92,8 @@ function shaftLayout(gearing: Gearing, gears: PairProportions): Omit<ShaftLayout
   const bearingWidth = 0.55 * tip
   const block = 1.32 * tip
   const beside = Math.sqrt(Math.max(0, re * re - (a - block) * (a - block)))
-  const bearing = Math.max(gears.threadLength / 2 + wormBody(gearing).stubLength, beside) + 0.5 * bearingWidth + 0.12 * tip
+  const bearing =
+    Math.max(gears.threadLength / 2 + wormBody(gearing).stubLength, beside) + 0.5 * bearingWidth + 0.12 * tip
   const collarRadius = Math.max(1.06 * tip, 0.17 * a)
   const clear = re * re - (a - 1.15 * collarRadius) * (a - 1.15 * collarRadius)
   const collar = Math.max(bearing + bearingWidth + 0.55 * tip, Math.sqrt(Math.max(0, clear)) + 0.4 * tip)
@@ -104,7 +110,12 @@ function shaftLayout(gearing: Gearing, gears: PairProportions): Omit<ShaftLayout
   }
 }
 
-function outputLayout(gears: PairProportions, wheel: WheelBody, trayTop: number, tufts: number): OutputLayout {
+function outputLayout(
+  gears: PairProportions,
+  wheel: WheelBody,
+  trayTop: number,
+  tufts: number,
+): OutputLayout {
   const { centreDistance: a } = gears
   const brushHeight = 10 + 0.42 * a
   const brush = trayTop - 0.1 * a - 7 - brushHeight / 2
@@ -121,7 +132,13 @@ function outputLayout(gears: PairProportions, wheel: WheelBody, trayTop: number,
   }
 }
 
-function trayLayout(gears: PairProportions, top: number, output: OutputLayout, front: number, back: number): TrayLayout {
+function trayLayout(
+  gears: PairProportions,
+  top: number,
+  output: OutputLayout,
+  front: number,
+  back: number,
+): TrayLayout {
   const halfWidth = gears.centreDistance + gears.outsideRadiusWheel + 0.12 * gears.centreDistance
   const postRadius = 1.5 + 0.045 * gears.centreDistance
   const inset = 2 + 0.22 * gears.centreDistance
@@ -150,12 +167,21 @@ export function machineLayout(machine: Machine): Layout {
   const behind = shaft.rearBearing - shaft.bearingWidth
   const motor = machine.motor === null ? null : motorLayout(gears, shaft.radius, behind)
   const end = motor === null ? behind - tip : motor.back
-  const top = -Math.max(1.95 * tip, motor === null ? 0 : motor.radius + 0.22 * tip, gears.wheelWidth / 2 + 0.7 * tip)
+  const top = -Math.max(
+    1.95 * tip,
+    motor === null ? 0 : motor.radius + 0.22 * tip,
+    gears.wheelWidth / 2 + 0.7 * tip,
+  )
   const output = outputLayout(gears, wheel, top, Math.max(2, machine.outputs.tufts))
   const fanDepth = motor === null ? 0 : 0.5 * motor.radius
   const hasFan = motor !== null && machine.rotor.fanBlades > 0
   const fan = hasFan
-    ? { z: end - 0.85 * fanDepth, radius: 1.12 * motor.radius, depth: fanDepth, blades: machine.rotor.fanBlades }
+    ? {
+        z: end - 0.85 * fanDepth,
+        radius: 1.12 * motor.radius,
+        depth: fanDepth,
+        blades: machine.rotor.fanBlades,
+      }
     : null
   const last = fan === null ? end - 0.4 * tip : fan.z - 0.6 * fanDepth
   const tray = trayLayout(gears, top, output, shaft.collar + 0.3 * tip, last - 0.35 * tip)

@@ -27,7 +27,15 @@ export const leftWheelAngle = (layout: Layout, turns: WormTurns): number =>
 export const rightWheelAngle = (layout: Layout, turns: WormTurns): number =>
   layout.rightSense * TURN * wheelFraction(turns, layout.starts, layout.teeth)
 
-function write(out: Float32Array, part: PartName, x: number, y: number, z: number, aboutY: number, aboutZ: number): void {
+function write(
+  out: Float32Array,
+  part: PartName,
+  x: number,
+  y: number,
+  z: number,
+  aboutY: number,
+  aboutZ: number,
+): void {
   const at = poseOffset(part)
   out[at] = x
   out[at + 1] = y

@@ -5,7 +5,7 @@ varying vec3 vLit;
 void main() {
   mat4 placed = modelMatrix * instanceMatrix;
   vec3 facing = normalize(mat3(placed) * normal);
-  float light = 0.36 + 0.42 * max(dot(facing, vec3(-0.41, 0.79, 0.46)), 0.0) + 0.16 * facing.y;
+  float light = 0.48 + 0.48 * max(dot(facing, vec3(-0.41, 0.79, 0.46)), 0.0) + 0.16 * facing.y;
   vLit = bristleColour * light * mix(0.75, 1.15, fract(float(gl_InstanceID) * 0.618));
   gl_Position = projectionMatrix * viewMatrix * placed * vec4(position, 1.0);
 }

@@ -66,7 +66,11 @@ const STUDIO_LIGHT = `
   vec3 mirrored = normalize( mix( reflect( - geometryViewDir, geometryNormal ), geometryNormal, pow4( material.roughness ) ) );
   radiance += studioRadiance( inverseTransformDirection( mirrored, viewMatrix ), material.roughness );`
 
-function patch(shader: WebGLProgramParametersWithUniforms, uniforms: SubstanceUniforms, highlight: number): void {
+function patch(
+  shader: WebGLProgramParametersWithUniforms,
+  uniforms: SubstanceUniforms,
+  highlight: number,
+): void {
   Object.assign(shader.uniforms, uniforms, { highlight: { value: highlight } })
   shader.vertexShader = shader.vertexShader
     .replace('#include <common>', `#include <common>\n${vertex}`)
@@ -108,7 +112,9 @@ export function createSubstanceMaterials(): SubstanceMaterials {
     plainBristle,
     setTheme(theme) {
       uniforms.studio.value = STUDIO[theme]
-      SUBSTANCE_NAMES.forEach((name, index) => uniforms.substanceColour.value[index]?.set(colourIn(name, theme)))
+      SUBSTANCE_NAMES.forEach((name, index) =>
+        uniforms.substanceColour.value[index]?.set(colourIn(name, theme)),
+      )
       bristleColour.value.set(colourIn('bristle', theme))
     },
     setStripe(painted) {

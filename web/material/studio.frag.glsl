@@ -26,7 +26,7 @@ vec3 studioRadiance(vec3 direction, float rough) {
   light += vec3(4.6, 4.4, 4.1) * softBox(direction, KEY, vec3(0.743, 0.0, 0.669), vec2(0.49, 0.31), blur);
   light += vec3(3.6, 4.0, 4.6) * softBox(direction, BACK, vec3(-0.743, 0.0, -0.669), vec2(0.18, 0.67), blur);
   light += vec3(2.8, 2.9, 3.0) * softBox(direction, FLANK, vec3(0.469, 0.0, -0.883), vec2(0.14, 0.49), blur);
-  return studio * light;
+  return 1.35 * studio * light;
 }
 
 /* Light on a dull surface facing a direction of the world: boxes by their solid angle, walls by their mean. */

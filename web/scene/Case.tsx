@@ -8,8 +8,14 @@ import edgeVertex from './case-edge.vert.glsl?raw'
 import type { MachineBodies } from './machine-bodies.ts'
 import type { CaseState } from './stage-props.ts'
 
-const WALL = { light: { colour: '#cfdfe8', opacity: 0.22 }, dark: { colour: '#9fc0d4', opacity: 0.1 } } as const
-const EDGE = { light: { colour: '#7d8c97', opacity: 0.62 }, dark: { colour: '#9fb4c0', opacity: 0.55 } } as const
+const WALL = {
+  light: { colour: '#b4c6d2', opacity: 0.26 },
+  dark: { colour: '#7fa0b4', opacity: 0.1 },
+} as const
+const EDGE = {
+  light: { colour: '#7d8c97', opacity: 0.62 },
+  dark: { colour: '#9fb4c0', opacity: 0.55 },
+} as const
 
 function edgeMaterial(): ShaderMaterial {
   return new ShaderMaterial({

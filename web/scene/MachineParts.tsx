@@ -38,7 +38,13 @@ function Part({ part, ...props }: MachinePartsProps & { readonly part: PartName 
   if (part === 'case') {
     const isSelected = part === selected
     return (
-      <Case bodies={bodies} materials={materials} theme={theme} state={props.caseState} selected={isSelected} />
+      <Case
+        bodies={bodies}
+        materials={materials}
+        theme={theme}
+        state={props.caseState}
+        selected={isSelected}
+      />
     )
   }
   const turner = TURNER_OF[part]
@@ -57,11 +63,7 @@ function Part({ part, ...props }: MachinePartsProps & { readonly part: PartName 
       />
       {pointer !== undefined && <mesh geometry={pointer} material={materials.plain} castShadow />}
       {mark !== undefined && turner !== undefined && (
-        <mesh
-          ref={(mesh) => void (parts.marks[turner] = mesh)}
-          geometry={mark}
-          material={materials.plain}
-        />
+        <mesh ref={(mesh) => void (parts.marks[turner] = mesh)} geometry={mark} material={materials.plain} />
       )}
       {turner !== undefined && <BlurArc turner={turner} layout={bodies.layout} theme={theme} parts={parts} />}
       {part === 'fan' && <FanBlur bodies={bodies} parts={parts} />}
@@ -98,7 +100,12 @@ function FanBlur({ bodies, parts }: Pick<MachinePartsProps, 'bodies' | 'parts'>)
   const { fan } = bodies.layout
   if (fan === null) return null
   return (
-    <mesh ref={(mesh) => void (parts.fanBlur = mesh)} position={[0, 0, fan.z]} visible={false} renderOrder={1}>
+    <mesh
+      ref={(mesh) => void (parts.fanBlur = mesh)}
+      position={[0, 0, fan.z]}
+      visible={false}
+      renderOrder={1}
+    >
       <cylinderGeometry args={[fan.radius, fan.radius, 0.5 * fan.depth, 48]} />
       <meshBasicMaterial color="#3a424a" transparent opacity={0.5} depthWrite={false} />
     </mesh>

@@ -1,13 +1,14 @@
 /** Everything in the picture, and the one place where real time enters it. */
 import { useFrame } from '@react-three/fiber'
+import { useEffect, useLayoutEffect } from 'react'
 import type { PartName } from '../../sim/pose/parts.ts'
 import type { Theme } from '../material/substances.ts'
 import { Floor } from './Floor.tsx'
 import { Lights } from './Lights.tsx'
 import { MachineParts } from './MachineParts.tsx'
 import { Arrows } from './Signs.tsx'
-import type { MachineBodies } from './machine-bodies.ts'
-import { type StageLoop, runStageFrame } from './stage-loop.ts'
+import { type MachineBodies, disposeBodies } from './machine-bodies.ts'
+import { type StageLoop, changeBodies, runStageFrame } from './stage-loop.ts'
 import type { CaseState } from './stage-props.ts'
 
 export interface SceneProps {
@@ -19,11 +20,18 @@ export interface SceneProps {
   readonly selected: PartName | null
   readonly shadowMap: number
   /** Told after each frame whether another must follow. */
-  onFrame(again: boolean): void
+  readonly onFrame: (again: boolean) => void
+  /** Told when what was asked for is in the scene. */
+  readonly onCommit: () => void
 }
 
 export function Scene(props: SceneProps) {
-  const { loop, bodies, theme, shadowMap } = props
+  const { loop, bodies, theme, shadowMap, onCommit } = props
+  useLayoutEffect(() => {
+    changeBodies(loop, bodies)
+    onCommit()
+  })
+  useEffect(() => () => disposeBodies(bodies), [bodies])
   return (
     <>
       <FrameLoop loop={loop} onFrame={props.onFrame} />

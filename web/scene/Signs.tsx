@@ -21,7 +21,10 @@ const ROUND_WORM = new Quaternion().setFromRotationMatrix(
 /** Arrows are tilted by this towards the first view, so that they do not thin out [rad]. */
 const TILT = 0.42
 const HALF = 0.66
-const WORM_HALF = 0.62
+const WORM_HALF = 0.74
+const WORM_TILT = 0.25
+/** After the clear walls, which would grey them. */
+const OVER_WALLS = 8
 
 export interface SignsProps {
   readonly layout: Layout
@@ -35,8 +38,8 @@ export function Arrows({ layout, theme, parts }: SignsProps) {
     const a = layout.gears.centreDistance
     const radius = layout.gears.outsideRadiusWheel + 0.12 * a + 3
     const width = 0.06 * a + 2
-    const worm = 2.05 * layout.shaft.collarRadius
-    const thick = 0.27 * layout.shaft.collarRadius
+    const worm = 1.56 * layout.shaft.collarRadius
+    const thick = 0.26 * layout.shaft.collarRadius
     return {
       left: arrowArc(radius, width, -Math.PI / 2 - HALF, -Math.PI / 2 + HALF * 0.7),
       right: arrowArc(radius, width, Math.PI / 2 - HALF, Math.PI / 2 + HALF * 0.7),
@@ -55,8 +58,12 @@ export function Arrows({ layout, theme, parts }: SignsProps) {
           rotation={[TILT, 0, 0]}
         >
           <group quaternion={ROUND_WHEEL}>
-            <mesh ref={(mesh) => void (parts.arrows[side] = mesh)} geometry={geometries[side]}>
-              <meshBasicMaterial color={colours[side]} side={DoubleSide} toneMapped={false} />
+            <mesh
+              ref={(mesh) => void (parts.arrows[side] = mesh)}
+              geometry={geometries[side]}
+              renderOrder={OVER_WALLS}
+            >
+              <meshBasicMaterial color={colours[side]} side={DoubleSide} toneMapped={false} transparent />
             </mesh>
           </group>
         </group>
@@ -64,10 +71,11 @@ export function Arrows({ layout, theme, parts }: SignsProps) {
       <mesh
         ref={(mesh) => void (parts.arrows.worm = mesh)}
         geometry={geometries.worm}
+        renderOrder={OVER_WALLS}
         position={[0, 0, front]}
-        rotation={[-TILT, 0, 0]}
+        rotation={[-WORM_TILT, 0, 0]}
       >
-        <meshBasicMaterial color={colours.worm} side={DoubleSide} toneMapped={false} />
+        <meshBasicMaterial color={colours.worm} side={DoubleSide} toneMapped={false} transparent />
       </mesh>
     </>
   )
@@ -88,7 +96,8 @@ function blurMaterial(): ShaderMaterial {
 export function BlurArc({ turner, layout, theme, parts }: SignsProps & { readonly turner: Turner }) {
   const material = useMemo(blurMaterial, [])
   const ring = useMemo(() => {
-    if (turner === 'worm') return new RingGeometry(1.1 * layout.shaft.radius, 0.98 * layout.shaft.collarRadius, 64)
+    if (turner === 'worm')
+      return new RingGeometry(1.1 * layout.shaft.radius, 0.98 * layout.shaft.collarRadius, 64)
     const field = markField(layout)
     return new RingGeometry(field.inner, field.outer, 72)
   }, [layout, turner])

@@ -17,16 +17,5 @@ export function Stage(props: StageProps) {
     }
   }, [])
   useEffect(() => mounted.current?.update(props))
-  return (
-    <div
-      ref={container}
-      role="group"
-      aria-label="3D picture of the machine; Shift and arrow keys turn the view"
-      tabIndex={0}
-      style={{ position: 'absolute', inset: 0 }}
-      onKeyDown={(event) => {
-        if (mounted.current?.key(event)) event.preventDefault()
-      }}
-    />
-  )
+  return <div ref={container} style={{ position: 'absolute', inset: 0 }} />
 }

@@ -170,7 +170,10 @@ function lowestElevation({ now, layout }: CameraRig): number {
 export function zoom(rig: CameraRig, factor: number): void {
   rig.atBookmark = false
   rig.progress = 1
-  rig.now.distance = Math.min(FURTHEST * rig.fitted, Math.max(NEAREST * rig.fitted, rig.now.distance * factor))
+  rig.now.distance = Math.min(
+    FURTHEST * rig.fitted,
+    Math.max(NEAREST * rig.fitted, rig.now.distance * factor),
+  )
   orbit(rig, 0, 0)
 }
 

@@ -26,7 +26,14 @@ function standPoints(layout: Layout): Vector3[] {
   const foot = 2.7 * tray.postRadius
   const reach = gears.centreDistance + output.brushRadius
   return [
-    ...boxPoints(-tray.postX - foot, tray.postX + foot, floor, floor, tray.postBack - foot, tray.postFront + foot),
+    ...boxPoints(
+      -tray.postX - foot,
+      tray.postX + foot,
+      floor,
+      floor,
+      tray.postBack - foot,
+      tray.postFront + foot,
+    ),
     ...boxPoints(-reach, reach, output.brush, output.brush, 0, 0),
   ]
 }

@@ -93,7 +93,8 @@ export function machineBodies(machine: Machine, detail: Detail): MachineBodies {
 }
 
 export function disposeBodies(bodies: MachineBodies): void {
-  for (const map of [bodies.solids, bodies.marks, bodies.pointers]) for (const geometry of map.values()) geometry.dispose()
+  for (const map of [bodies.solids, bodies.marks, bodies.pointers])
+    for (const geometry of map.values()) geometry.dispose()
   bodies.wholeMotor?.dispose()
   bodies.clearWalls.dispose()
   bodies.caseEdges.dispose()

@@ -1,49 +1,28 @@
-/** Puts a stage into an element: canvas, root, size, frames and quality, apart from what React renders. */
-import { type ReconcilerRoot, type RootStore, createRoot } from '@react-three/fiber'
+/** Puts a stage into an element: canvas, root, size and frames, apart from what React renders. */
+import { createRoot } from '@react-three/fiber'
 import type { WebGLRenderer } from 'three'
 import { createSubstanceMaterials } from '../material/materials.ts'
-import { Scene } from './Scene.tsx'
 import { createCameraRig, goToView, refit } from './camera-rig.ts'
-import type { Detail } from './detail.ts'
+import { applyQuality, drawFrame } from './draw-frame.ts'
 import { registerElements } from './elements.ts'
-import { disposeBodies, machineBodies } from './machine-bodies.ts'
-import { attachPointer, orbitByKey } from './pointer-control.ts'
-import * as Q from './quality.ts'
-import { createCanvas, createRenderer, finishDrawing } from './renderer.ts'
-import { type StageLoop, changeBodies, createStageLoop } from './stage-loop.ts'
+import { machineBodies } from './machine-bodies.ts'
+import type { Mounted } from './mounted.ts'
+import { attachPointer } from './pointer-control.ts'
+import { type Quality, newFrameTimer, pixelRatioOf } from './quality.ts'
+import { createCanvas, createRenderer } from './renderer.ts'
+import { detailOf, rebuild, show } from './show-scene.tsx'
+import { createStageLoop } from './stage-loop.ts'
 import type { StageProps } from './stage-props.ts'
-import { type Ticker, createTicker, enlist } from './ticker.ts'
+import { createTicker, enlist } from './ticker.ts'
 
 export interface MountedStage {
   update(props: StageProps): void
-  /** True when the key was used. */
-  key(event: { key: string; shiftKey: boolean }): boolean
   dispose(): void
 }
 
-interface Mounted {
-  props: StageProps
-  quality: Q.Quality
-  ceiling: Q.QualityLevel
-  pictureShown: boolean
-  /** Time that the frames have taken together [s] */
-  time: number
-  again: boolean
-  readonly timer: Q.FrameTimer
-  readonly pixel: Uint8Array
-  readonly container: HTMLElement
-  readonly renderer: WebGLRenderer
-  readonly loop: StageLoop
-  readonly root: ReconcilerRoot<HTMLCanvasElement>
-  readonly store: RootStore
-  ticker: Ticker
-}
-
-const detailOf = (level: Q.QualityLevel): Detail => (level === 'low' ? 'low' : 'high')
-
-const chosenQuality = (quality: StageProps['quality']): Q.Quality => {
+function chosenQuality(quality: StageProps['quality']): Quality {
   const level = quality === 'auto' ? 'low' : quality
-  return { level, pixelRatio: Q.pixelRatioOf(level, devicePixelRatio) }
+  return { level, pixelRatio: pixelRatioOf(level, devicePixelRatio) }
 }
 
 export function mountStage(container: HTMLElement, props: StageProps): MountedStage | null {
@@ -58,15 +37,9 @@ export function mountStage(container: HTMLElement, props: StageProps): MountedSt
   const letGo = connect(stage, canvas)
   return {
     update: (next) => update(stage, next),
-    key(event) {
-      const used = orbitByKey(stage.loop, event)
-      if (used) stage.ticker.wake()
-      return used
-    },
     dispose() {
       for (const release of letGo) release()
       stage.root.unmount()
-      disposeBodies(stage.loop.bodies)
       stage.loop.materials.dispose()
       renderer.dispose()
       canvas.remove()
@@ -100,12 +73,14 @@ function createStage(
   const store = root.render(null)
   const stage: Mounted = {
     props,
+    bodies,
     quality,
     ceiling: 'high',
+    inScene: false,
     pictureShown: false,
     time: 0,
     again: false,
-    timer: Q.newFrameTimer(),
+    timer: newFrameTimer(),
     pixel: new Uint8Array(4),
     container,
     renderer,
@@ -113,7 +88,7 @@ function createStage(
     root,
     store,
     ticker: createTicker(
-      (elapsed) => draw(stage, elapsed),
+      (elapsed) => drawFrame(stage, elapsed),
       () => ({ triangles: renderer.info.render.triangles, drawCalls: renderer.info.render.calls }),
     ),
   }
@@ -147,31 +122,6 @@ function connect(stage: Mounted, canvas: HTMLCanvasElement): (() => void)[] {
   ]
 }
 
-/** Tells the scene what is to be seen, and asks for a frame. */
-function show(stage: Mounted): void {
-  const { loop, props, quality } = stage
-  loop.frame = props.frame
-  loop.apartWanted = props.apart
-  loop.marks = props.marks
-  loop.arrows = props.arrows
-  loop.caseState = props.caseState
-  loop.reducedMotion = props.reducedMotion
-  loop.shadowDue = true
-  stage.root.render(
-    <Scene
-      loop={loop}
-      bodies={loop.bodies}
-      theme={props.theme}
-      caseState={props.caseState}
-      motorCut={props.motorCut}
-      selected={props.selected}
-      shadowMap={Q.SHADOW_MAP[quality.level]}
-      onFrame={(again) => void (stage.again = again)}
-    />,
-  )
-  stage.ticker.wake()
-}
-
 const SEEN = [
   'machine',
   'theme',
@@ -201,22 +151,16 @@ function update(stage: Mounted, next: StageProps): void {
   if (next.theme !== before.theme) loop.materials.setTheme(next.theme)
   if (next.machine !== before.machine) rebuild(stage)
   else show(stage)
-  const moved = (['left', 'top', 'right', 'bottom'] as const).some((s) => next.freeArea[s] !== before.freeArea[s])
-  if (moved || next.machine !== before.machine) {
+  const moved = (['left', 'top', 'right', 'bottom'] as const).some(
+    (s) => next.freeArea[s] !== before.freeArea[s],
+  )
+  if (moved) {
     loop.rig.free = next.freeArea
     refit(loop.rig)
   }
   if (next.view.nonce !== before.view.nonce || next.view.name !== before.view.name) {
     goToView(loop.rig, next.view.name, next.reducedMotion)
   }
-}
-
-/** New geometry for the machine or its detail; the old one stands until the new one is in the picture. */
-function rebuild(stage: Mounted): void {
-  const old = stage.loop.bodies
-  changeBodies(stage.loop, machineBodies(stage.props.machine, detailOf(stage.quality.level)))
-  show(stage)
-  setTimeout(() => disposeBodies(old))
 }
 
 function resize(stage: Mounted): void {
@@ -227,46 +171,5 @@ function resize(stage: Mounted): void {
   rig.height = height
   stage.store.getState().setSize(width, height)
   refit(rig)
-  draw(stage, 0)
-}
-
-function applyQuality(stage: Mounted, why: 'slow' | 'chosen'): void {
-  const { quality, loop } = stage
-  stage.store.getState().setDpr(quality.pixelRatio)
-  Q.restartTimer(stage.timer)
-  if (detailOf(quality.level) === loop.bodies.detail) show(stage)
-  else rebuild(stage)
-  stage.props.onQuality(quality.level, why)
-}
-
-const ORDER: readonly Q.QualityLevel[] = ['low', 'medium', 'high']
-
-function judge(stage: Mounted, cost: number): void {
-  const { quality } = stage
-  const chosen = stage.props.quality
-  if (chosen === 'medium' || chosen === 'high') return
-  const next = Q.nextQuality(quality, cost, chosen === 'low' ? 'low' : stage.ceiling, devicePixelRatio)
-  if (next === quality) return
-  const slower = ORDER.indexOf(next.level) < ORDER.indexOf(quality.level)
-  if (slower) stage.ceiling = next.level
-  stage.quality = next
-  applyQuality(stage, slower || next.pixelRatio < quality.pixelRatio ? 'slow' : 'chosen')
-}
-
-/** Draws one frame. True when another one must follow. */
-function draw(stage: Mounted, elapsed: number): boolean {
-  stage.time += elapsed
-  const timed = Q.timesThisFrame(stage.timer)
-  const began = performance.now()
-  stage.store.getState().advance(stage.time)
-  if (timed) {
-    finishDrawing(stage.renderer, stage.pixel)
-    const cost = Q.takeFrameTime(stage.timer, performance.now() - began)
-    if (cost !== null) judge(stage, cost)
-  }
-  if (!stage.pictureShown) {
-    stage.pictureShown = true
-    stage.props.onFirstPicture()
-  }
-  return stage.again || stage.timer.due > 0
+  drawFrame(stage, 0)
 }

@@ -30,7 +30,11 @@ export const newMovingParts = (): MovingParts => ({
   fanBlur: null,
 })
 
-export const TURNER_OF: Partial<Record<PartName, Turner>> = { rotor: 'worm', leftWheel: 'left', rightWheel: 'right' }
+export const TURNER_OF: Partial<Record<PartName, Turner>> = {
+  rotor: 'worm',
+  leftWheel: 'left',
+  rightWheel: 'right',
+}
 
 export function applyPoses(parts: MovingParts, poses: Float32Array): void {
   for (let i = 0; i < parts.groups.length; i++) {
@@ -67,7 +71,12 @@ function showArrow(parts: MovingParts, turner: Turner, sense: number, wanted: bo
 /** Marks or arcs, arrows, fan. Returns whether the worm is too fast for its mark. */
 export function showMotion(
   parts: MovingParts,
-  layout: { readonly leftSense: number; readonly rightSense: number; readonly starts: number; readonly teeth: number },
+  layout: {
+    readonly leftSense: number
+    readonly rightSense: number
+    readonly starts: number
+    readonly teeth: number
+  },
   turned: number,
   sense: number,
   marks: boolean,

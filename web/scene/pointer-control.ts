@@ -17,7 +17,13 @@ type Gesture =
   | { readonly kind: 'press'; readonly hit: Hit | null }
   | { readonly kind: 'orbit' }
   | { readonly kind: 'pinch'; span: number }
-  | { readonly kind: 'turn'; readonly centre: Vector3; readonly tangent: Vector2 | null; turns: number; angle: number }
+  | {
+      readonly kind: 'turn'
+      readonly centre: Vector3
+      readonly tangent: Vector2 | null
+      turns: number
+      angle: number
+    }
 
 const CLICK_SLACK = 5
 const ORBIT_SPEED = 0.006
@@ -27,7 +33,8 @@ const TURN = 2 * Math.PI
 /** Below this cosine between sight and shaft a hand moves across it, not round it. */
 const SEEN_ALONG = 0.45
 
-const turnsByHand = (part: PartName | undefined): boolean => part === 'rotor' || part === 'fan' || part === 'crank'
+const turnsByHand = (part: PartName | undefined): boolean =>
+  part === 'rotor' || part === 'fan' || part === 'crank'
 
 export function attachPointer(canvas: HTMLCanvasElement, loop: StageLoop, told: PointerTold): () => void {
   const down = new Map<number, Vector2>()
@@ -66,8 +73,9 @@ export function attachPointer(canvas: HTMLCanvasElement, loop: StageLoop, told: 
     const before = down.get(event.pointerId)
     if (before === undefined) return hover(at)
     down.set(event.pointerId, at)
-    if (gesture.kind === 'press' && at.distanceTo(pressed) > CLICK_SLACK) begin(gesture.hit, at)
-    if (gesture.kind === 'orbit') orbit(loop.rig, (before.x - at.x) * ORBIT_SPEED, (at.y - before.y) * ORBIT_SPEED)
+    if (gesture.kind === 'press' && at.distanceTo(pressed) > CLICK_SLACK) begin(gesture.hit, pressed)
+    if (gesture.kind === 'orbit')
+      orbit(loop.rig, (before.x - at.x) * ORBIT_SPEED, (at.y - before.y) * ORBIT_SPEED)
     if (gesture.kind === 'turn') turn(gesture, before, at)
     if (gesture.kind === 'pinch') {
       const now = span()
@@ -80,12 +88,12 @@ export function attachPointer(canvas: HTMLCanvasElement, loop: StageLoop, told: 
     const part = hitAt(at)?.part
     canvas.style.cursor = turnsByHand(part) ? 'grab' : part === undefined ? '' : 'pointer'
   }
-  const begin = (hit: Hit | null, at: Vector2) => {
+  const begin = (hit: Hit | null, from: Vector2) => {
     if (hit === null || !turnsByHand(hit.part) || loop.apart > 0) {
       gesture = { kind: 'orbit' }
       return
     }
-    gesture = grasp(loop, hit, at)
+    gesture = grasp(loop, hit, from)
     canvas.style.cursor = 'grabbing'
     told.onHandDrag({ phase: 'start', wormTurns: 0 })
   }
@@ -108,6 +116,12 @@ export function attachPointer(canvas: HTMLCanvasElement, loop: StageLoop, told: 
     zoom(loop.rig, Math.exp(event.deltaY * WHEEL_SPEED))
     told.wake()
   }
+  const onKey = (event: KeyboardEvent) => {
+    if (!orbitByKey(loop, event)) return
+    event.preventDefault()
+    event.stopPropagation()
+    told.wake()
+  }
   const onDouble = () => {
     goToView(loop.rig, loop.rig.view, loop.reducedMotion)
     told.wake()
@@ -118,6 +132,7 @@ export function attachPointer(canvas: HTMLCanvasElement, loop: StageLoop, told: 
     ['pointerup', onUp as EventListener],
     ['pointercancel', onUp as EventListener],
     ['dblclick', onDouble],
+    ['keydown', onKey as EventListener],
   ]
   for (const [type, listener] of listeners) canvas.addEventListener(type, listener)
   canvas.addEventListener('wheel', onWheel, { passive: false })
@@ -144,7 +159,8 @@ function grasp(loop: StageLoop, hit: Hit, at: Vector2): Gesture {
   const centre = new Vector3(0, 0, hit.point.z)
   const middle = onCanvas(loop, centre)
   const angle = Math.atan2(middle.y - at.y, at.x - middle.x)
-  if (Math.abs(alongShaft(loop, centre)) > SEEN_ALONG) return { kind: 'turn', centre, tangent: null, turns: 0, angle }
+  if (Math.abs(alongShaft(loop, centre)) > SEEN_ALONG)
+    return { kind: 'turn', centre, tangent: null, turns: 0, angle }
   const step = 0.01
   const { x, y, z } = hit.point
   const tangent = onCanvas(loop, new Vector3(x - y * step, y + x * step, z))
@@ -154,7 +170,12 @@ function grasp(loop: StageLoop, hit: Hit, at: Vector2): Gesture {
 }
 
 /** Turns of the worm for one move of the hand. */
-function handTurns(loop: StageLoop, held: Extract<Gesture, { kind: 'turn' }>, before: Vector2, at: Vector2): number {
+function handTurns(
+  loop: StageLoop,
+  held: Extract<Gesture, { kind: 'turn' }>,
+  before: Vector2,
+  at: Vector2,
+): number {
   if (held.tangent !== null) {
     const size = Math.max(1, held.tangent.lengthSq())
     return at.clone().sub(before).dot(held.tangent) / size / TURN
@@ -168,7 +189,7 @@ function handTurns(loop: StageLoop, held: Extract<Gesture, { kind: 'turn' }>, be
 }
 
 /** Shift and arrow keys orbit, plus and minus zoom; true when the key was used. */
-export function orbitByKey(loop: StageLoop, event: { key: string; shiftKey: boolean }): boolean {
+function orbitByKey(loop: StageLoop, event: { key: string; shiftKey: boolean }): boolean {
   const { rig } = loop
   if (event.key === '+' || event.key === '=') zoom(rig, 0.9)
   else if (event.key === '-') zoom(rig, 1 / 0.9)

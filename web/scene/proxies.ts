@@ -1,5 +1,14 @@
 /** What a pointer is over: rays against a few plain solids that follow the poses, not against the drawn ones. */
-import { BoxGeometry, type BufferGeometry, CylinderGeometry, Mesh, Raycaster, type Vector2, type Camera, Vector3 } from 'three'
+import {
+  BoxGeometry,
+  type BufferGeometry,
+  type Camera,
+  CylinderGeometry,
+  Mesh,
+  Raycaster,
+  type Vector2,
+  type Vector3,
+} from 'three'
 import type { Layout } from '../../sim/pose/layout.ts'
 import { PART_NAMES, type PartName } from '../../sim/pose/parts.ts'
 import { POSE_STRIDE } from '../../sim/pose/pose.ts'
@@ -21,9 +30,12 @@ export interface Hit {
 }
 
 const alongZ = (radius: number, back: number, front: number): BufferGeometry =>
-  new CylinderGeometry(radius, radius, front - back, 16).rotateX(Math.PI / 2).translate(0, 0, (front + back) / 2)
+  new CylinderGeometry(radius, radius, front - back, 16)
+    .rotateX(Math.PI / 2)
+    .translate(0, 0, (front + back) / 2)
 
-const alongY = (radius: number, height: number): BufferGeometry => new CylinderGeometry(radius, radius, height, 20)
+const alongY = (radius: number, height: number): BufferGeometry =>
+  new CylinderGeometry(radius, radius, height, 20)
 
 export function createProxies(layout: Layout): Proxies {
   const { gears, shaft, motor, fan, crank, output, tray } = layout
@@ -31,18 +43,25 @@ export function createProxies(layout: Layout): Proxies {
   const add = (part: PartName, geometry: BufferGeometry) => proxies.push({ part, mesh: new Mesh(geometry) })
   add('rotor', alongZ(gears.tipRadiusWorm, -gears.threadLength / 2, gears.threadLength / 2))
   add('rotor', alongZ(shaft.collarRadius, shaft.collar - shaft.collarWidth, shaft.front))
-  for (const [part, z] of [['frontBearing', shaft.frontBearing] as const, ['rearBearing', shaft.rearBearing] as const]) {
+  for (const [part, z] of [
+    ['frontBearing', shaft.frontBearing] as const,
+    ['rearBearing', shaft.rearBearing] as const,
+  ]) {
     add(part, alongZ(1.22 * shaft.bearingRadius, z - shaft.bearingWidth / 2, z + shaft.bearingWidth / 2))
   }
   for (const part of ['leftWheel', 'rightWheel'] as const) {
     add(part, alongY(gears.outsideRadiusWheel, layout.wheel.faceWidth))
     add(part, alongY(2 * output.shaftRadius, 2 * output.shaftTop))
   }
-  for (const part of ['leftBrush', 'rightBrush'] as const) add(part, alongY(0.9 * output.brushRadius, output.brushHeight))
+  for (const part of ['leftBrush', 'rightBrush'] as const)
+    add(part, alongY(0.9 * output.brushRadius, output.brushHeight))
   const width = 2 * tray.halfWidth
   const long = tray.front - tray.back
   const middle = (tray.front + tray.back) / 2
-  add('tray', new BoxGeometry(width, tray.thickness, long).translate(0, tray.top - tray.thickness / 2, middle))
+  add(
+    'tray',
+    new BoxGeometry(width, tray.thickness, long).translate(0, tray.top - tray.thickness / 2, middle),
+  )
   const height = layout.case.top - layout.case.bottom
   add('case', new BoxGeometry(width, height, long).translate(0, layout.case.bottom + height / 2, middle))
   if (motor !== null) {
@@ -53,7 +72,8 @@ export function createProxies(layout: Layout): Proxies {
     add('brushGear', bar.translate(0, 0, (motor.commutatorFront + motor.commutatorBack) / 2))
   }
   if (fan !== null) add('fan', alongZ(fan.radius, fan.z - fan.depth / 2, fan.z + fan.depth / 2))
-  if (crank !== null) add('crank', new BoxGeometry(crank.arm, 2.4 * crank.arm, crank.arm).translate(0, crank.arm / 2, crank.z))
+  if (crank !== null)
+    add('crank', new BoxGeometry(crank.arm, 2.4 * crank.arm, crank.arm).translate(0, crank.arm / 2, crank.z))
   return { list: proxies, ray: new Raycaster() }
 }
 

@@ -34,7 +34,8 @@ export function nextQuality(now: Quality, cost: number, ceiling: QualityLevel, d
     if (cost > TOO_SLOW && pixelRatio > LEAST_RATIO) {
       return { level, pixelRatio: Math.max(LEAST_RATIO, pixelRatio * Math.sqrt((0.75 * TOO_SLOW) / cost)) }
     }
-    if (cost < ROOM_FOR_MEDIUM && ceiling !== 'low') return { level: 'medium', pixelRatio: pixelRatioOf('medium', device) }
+    if (cost < ROOM_FOR_MEDIUM && ceiling !== 'low')
+      return { level: 'medium', pixelRatio: pixelRatioOf('medium', device) }
     return now
   }
   if (cost > SMOOTH) {

@@ -59,7 +59,12 @@ export const rodY = (radius: number, bottom: number, top: number, segments: numb
   new CylinderGeometry(radius, radius, top - bottom, segments).translate(0, (top + bottom) / 2, 0)
 
 /** A body turned about y, with sharp edges between the straight stretches of its outline [radius, height]. */
-export function turnedY(outline: readonly (readonly [number, number])[], segments: number, from = 0, angle = 2 * Math.PI) {
+export function turnedY(
+  outline: readonly (readonly [number, number])[],
+  segments: number,
+  from = 0,
+  angle = 2 * Math.PI,
+) {
   const lathes: BufferGeometry[] = []
   for (let i = 0; i + 1 < outline.length; i++) {
     const [start, end] = [outline[i], outline[i + 1]]
@@ -78,7 +83,13 @@ export const turnedZ = (
 ): BufferGeometry => turnedY(outline, segments, from, angle).rotateX(Math.PI / 2)
 
 /** A ring along z with a small chamfer on its edges. */
-export function ringZ(inner: number, outer: number, back: number, front: number, segments: number): BufferGeometry {
+export function ringZ(
+  inner: number,
+  outer: number,
+  back: number,
+  front: number,
+  segments: number,
+): BufferGeometry {
   const c = Math.min(0.12 * (outer - inner), 0.12 * (front - back))
   return turnedZ(
     [
@@ -134,7 +145,10 @@ const indexCount = (geometry: BufferGeometry): number =>
   geometry.index?.count ?? geometry.getAttribute('position').count
 
 /** One geometry of many, with positions and normals; the parts are let go. */
-export function joined(geometries: readonly BufferGeometry[], substances?: readonly SubstanceName[]): BufferGeometry {
+export function joined(
+  geometries: readonly BufferGeometry[],
+  substances?: readonly SubstanceName[],
+): BufferGeometry {
   const vertices = geometries.reduce((sum, g) => sum + g.getAttribute('position').count, 0)
   const positions = new Float32Array(3 * vertices)
   const normals = new Float32Array(3 * vertices)

@@ -6,7 +6,7 @@ import { Vector3, type WebGLRenderer } from 'three'
 import { newPoses, writePoses } from '../../sim/pose/pose.ts'
 import type { SubstanceMaterials } from '../material/materials.ts'
 import { type AnchorPoint, anchorPoints, prepareAnchors, writeAnchors } from './anchors.ts'
-import { type CameraRig, moveCamera } from './camera-rig.ts'
+import { type CameraRig, moveCamera, refit } from './camera-rig.ts'
 import type { MachineBodies } from './machine-bodies.ts'
 import { type MovingParts, applyPoses, newMovingParts, showMotion } from './moving-parts.ts'
 import { type Proxies, createProxies, disposeProxies } from './proxies.ts'
@@ -77,13 +77,17 @@ export function createStageLoop(
   }
 }
 
+/** Follows the scene to another machine, or to another detail of it. */
 export function changeBodies(loop: StageLoop, bodies: MachineBodies): void {
+  if (bodies === loop.bodies) return
   disposeProxies(loop.proxies)
+  const sameMachine = bodies.machine === loop.bodies.machine
   loop.bodies = bodies
   loop.rig.layout = bodies.layout
   loop.proxies = createProxies(bodies.layout)
   loop.anchors = anchorPoints(bodies.layout)
   prepareAnchors(loop.frame, loop.anchors)
+  if (!sameMachine) refit(loop.rig)
 }
 
 function moveApart(loop: StageLoop, elapsed: number): boolean {

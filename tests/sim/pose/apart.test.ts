@@ -40,7 +40,9 @@ describe('drawing apart', () => {
       for (let apart = 0; apart <= 1; apart += 0.01) if (wayApart(part, layout, apart) !== 0) return apart
       return Infinity
     }
-    const order = (['case', 'leftWheel', 'leftBrush', 'fan', 'motor', 'brushGear', 'frontBearing'] as const).map(begins)
+    const order = (
+      ['case', 'leftWheel', 'leftBrush', 'fan', 'motor', 'brushGear', 'frontBearing'] as const
+    ).map(begins)
     expect([...order].sort((a, b) => a - b)).toEqual(order)
     expect(order.every(Number.isFinite)).toBe(true)
   })

@@ -31,7 +31,13 @@ describe.each(named)('layout of %s', (_, machine) => {
 
   test('is finite, with sizes above zero', () => {
     expect(numbersIn(layout).every(Number.isFinite)).toBe(true)
-    for (const size of [shaft.radius, shaft.bearingRadius, output.shaftRadius, output.hubRadius, tray.thickness]) {
+    for (const size of [
+      shaft.radius,
+      shaft.bearingRadius,
+      output.shaftRadius,
+      output.hubRadius,
+      tray.thickness,
+    ]) {
       expect(size).toBeGreaterThan(0)
     }
   })
@@ -50,7 +56,13 @@ describe.each(named)('layout of %s', (_, machine) => {
       shaft.rearBearing - half,
     ]
     if (motor !== null) {
-      ends.push(motor.commutatorFront, motor.commutatorBack, motor.armatureFront, motor.armatureBack, motor.back)
+      ends.push(
+        motor.commutatorFront,
+        motor.commutatorBack,
+        motor.armatureFront,
+        motor.armatureBack,
+        motor.back,
+      )
     }
     if (fan !== null) ends.push(fan.z)
     for (let i = 1; i < ends.length; i++) expect(ends[i]).toBeLessThan(ends[i - 1]!)

@@ -90,10 +90,14 @@ describe('senses', () => {
       for (const turns of [0.013, 1.5, 7.77, -12.34]) {
         for (const apart of [0, 0.3, 1]) {
           const poses = posesAt(machine, turns, apart)
-          for (const [one, other] of [['leftWheel', 'rightWheel'] as const, ['leftBrush', 'rightBrush'] as const]) {
+          for (const [one, other] of [
+            ['leftWheel', 'rightWheel'] as const,
+            ['leftBrush', 'rightBrush'] as const,
+          ]) {
             const [a, b] = [poseOffset(one), poseOffset(other)]
             const mirrored = [-1, 1, 1, 1, -1, -1, 1]
-            for (let i = 0; i < POSE_STRIDE; i++) expect(poses[b + i]! * mirrored[i]!).toBeCloseTo(poses[a + i]!, 12)
+            for (let i = 0; i < POSE_STRIDE; i++)
+              expect(poses[b + i]! * mirrored[i]!).toBeCloseTo(poses[a + i]!, 12)
           }
         }
       }

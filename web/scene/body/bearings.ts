@@ -27,7 +27,10 @@ export function bearingBody(layout: Layout, z: number, detail: Detail): BufferGe
   const pieces: Piece[] = [
     piece('brightSteel', ringZ(inner, inner + 0.55 * track, z - width / 2, z + width / 2, segments)),
     piece('brightSteel', ringZ(outer - 0.55 * track, outer, z - width / 2, z + width / 2, segments)),
-    piece('tray', plate(blockShape(halfWidth, tray.top, outer), z - 0.46 * width, 0.92 * width, segments / 2)),
+    piece(
+      'tray',
+      plate(blockShape(halfWidth, tray.top, outer), z - 0.46 * width, 0.92 * width, segments / 2),
+    ),
     piece('tray', box(2.7 * halfWidth, 0.16 * outer, 1.5 * width), { y: tray.top + 0.08 * outer, z }),
   ]
   for (let ball = 0; ball < BALLS; ball++) {

@@ -1,5 +1,14 @@
 /** A boot brush: a hub with rows of bristles, in its own frame about y; the bristles are instances of one. */
-import { type BufferGeometry, CylinderGeometry, Euler, InstancedMesh, type Material, Matrix4, Quaternion, Vector3 } from 'three'
+import {
+  type BufferGeometry,
+  CylinderGeometry,
+  Euler,
+  InstancedMesh,
+  type Material,
+  Matrix4,
+  Quaternion,
+  Vector3,
+} from 'three'
 import type { Layout } from '../../../sim/pose/layout.ts'
 import { type Detail, roundSegments } from '../detail.ts'
 import { part, piece, rodY, turnedY } from '../solid.ts'
@@ -35,7 +44,12 @@ function scatter(): () => number {
 const ROW_WIDTH = 0.42
 
 /** `firstRow` - angle of the first row about +y, from +x [rad] */
-export function bristles(layout: Layout, firstRow: number, material: Material, detail: Detail): InstancedMesh {
+export function bristles(
+  layout: Layout,
+  firstRow: number,
+  material: Material,
+  detail: Detail,
+): InstancedMesh {
   const { hubRadius, brushRadius, brushHeight, tufts } = layout.output
   const [levels, across, sides] = detail === 'high' ? [13, 12, 5] : [8, 7, 3]
   const length = brushRadius - 0.9 * hubRadius
@@ -54,7 +68,8 @@ export function bristles(layout: Layout, firstRow: number, material: Material, d
   for (let row = 0; row < tufts; row++) {
     for (let level = 0; level < levels; level++) {
       for (let i = 0; i < across; i++) {
-        const aboutY = firstRow + (row * 2 * Math.PI) / tufts + width * (i / (across - 1) - 0.5) + 0.035 * random()
+        const aboutY =
+          firstRow + (row * 2 * Math.PI) / tufts + width * (i / (across - 1) - 0.5) + 0.035 * random()
         turned.setFromEuler(new Euler(0, aboutY, 0.07 * random(), 'YXZ'))
         const y = brushHeight * 0.9 * (level / (levels - 1) - 0.5)
         const stretch = 1 + 0.07 * random()

@@ -9,7 +9,13 @@ const SETBACK = 0.015
 function outline(layout: Layout) {
   const { halfWidth, front, back, corner } = layout.tray
   const inset = SETBACK * halfWidth
-  return roundedRectangle(-halfWidth + inset, -front + inset, halfWidth - inset, -back - inset, corner - inset)
+  return roundedRectangle(
+    -halfWidth + inset,
+    -front + inset,
+    halfWidth - inset,
+    -back - inset,
+    corner - inset,
+  )
 }
 
 /** Opaque: walls and lid in one, rounded at the top, with vents beside and above the motor. */
@@ -36,9 +42,12 @@ export function closedCase(layout: Layout, detail: Detail): BufferGeometry {
     const slot = box(0.5, 0.36 * height, (0.45 * length) / 6)
     for (const side of [-1, 1]) {
       const x = side * halfWidth * (1 - SETBACK)
-      if (z > back + layout.tray.corner) pieces.push(piece('vent', slot.clone(), { x, y: bottom + 0.55 * height, z }))
+      if (z > back + layout.tray.corner)
+        pieces.push(piece('vent', slot.clone(), { x, y: bottom + 0.55 * height, z }))
     }
-    pieces.push(piece('vent', box(0.8 * halfWidth, 0.5, (0.4 * length) / 6), { y: top, z: z + 0.06 * length }))
+    pieces.push(
+      piece('vent', box(0.8 * halfWidth, 0.5, (0.4 * length) / 6), { y: top, z: z + 0.06 * length }),
+    )
   }
   return part(pieces)
 }
@@ -46,7 +55,9 @@ export function closedCase(layout: Layout, detail: Detail): BufferGeometry {
 /** Only the walls; drawn from inside, so that just the far ones show. */
 export function clearWalls(layout: Layout): BufferGeometry {
   const { top, bottom } = layout.case
-  const walls = plate(outline(layout), 0, top - bottom, 16).rotateX(-Math.PI / 2).translate(0, bottom, 0)
+  const walls = plate(outline(layout), 0, top - bottom, 16)
+    .rotateX(-Math.PI / 2)
+    .translate(0, bottom, 0)
   const side = walls.groups[1]
   if (side !== undefined) walls.setDrawRange(side.start, side.count)
   walls.clearGroups()
@@ -59,7 +70,12 @@ export function caseEdges(layout: Layout): readonly BufferGeometry[] {
   const thick = 0.0075 * layout.tray.halfWidth + 0.05
   return [bottom + 0.6, top].map((y) => {
     const points = outline(layout).getPoints(12).slice(0, -1)
-    const path = new CatmullRomCurve3(points.map((p) => new Vector3(p.x, y, -p.y)), true, 'catmullrom', 0)
+    const path = new CatmullRomCurve3(
+      points.map((p) => new Vector3(p.x, y, -p.y)),
+      true,
+      'catmullrom',
+      0,
+    )
     return new TubeGeometry(path, 160, thick, 5, true)
   })
 }

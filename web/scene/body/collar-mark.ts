@@ -17,7 +17,13 @@ export function collarMark(layout: Layout): BufferGeometry {
   return part([
     piece('white', box(width + 2 * line, outer - inner, PAINT), { y, z }),
     piece('wormPaint', box(width, outer - inner - 2 * line, PAINT), { y, z: z + PAINT / 2 }),
-    piece('white', box(width + 2 * line, PAINT, 0.98 * shaft.collarWidth), { y: shaft.collarRadius, z: shaft.collar }),
-    piece('wormPaint', box(width, PAINT, 0.98 * shaft.collarWidth), { y: shaft.collarRadius + 0.3, z: shaft.collar }),
+    piece('white', box(width + 2 * line, PAINT, 0.98 * shaft.collarWidth), {
+      y: shaft.collarRadius,
+      z: shaft.collar,
+    }),
+    piece('wormPaint', box(width, PAINT, 0.98 * shaft.collarWidth), {
+      y: shaft.collarRadius + 0.3,
+      z: shaft.collar,
+    }),
   ])
 }

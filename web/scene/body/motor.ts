@@ -15,7 +15,11 @@ const wallFrom = (cut: boolean): number => (cut ? Math.PI + WINDOW_TURN + WINDOW
 const wallAngle = (cut: boolean): number => (cut ? 2 * Math.PI - WINDOW : 2 * Math.PI)
 
 export function motorBody(layout: Layout, motor: MotorLayout, cut: boolean, detail: Detail): BufferGeometry {
-  return part([...can(motor, layout.shaft.radius, cut, detail), ...magnets(motor, detail), ...saddle(layout, motor)])
+  return part([
+    ...can(motor, layout.shaft.radius, cut, detail),
+    ...magnets(motor, detail),
+    ...saddle(layout, motor),
+  ])
 }
 
 function can(motor: MotorLayout, shaftRadius: number, cut: boolean, detail: Detail): Piece[] {
@@ -45,7 +49,9 @@ function can(motor: MotorLayout, shaftRadius: number, cut: boolean, detail: Deta
   ]
   if (!cut) {
     pieces.push(piece('motorCan', ringZ(1.12 * shaftRadius, inner, front - wall, front, segments)))
-    pieces.push(piece('collar', ringZ(1.12 * shaftRadius, 0.4 * radius, front, front + 0.08 * radius, segments)))
+    pieces.push(
+      piece('collar', ringZ(1.12 * shaftRadius, 0.4 * radius, front, front + 0.08 * radius, segments)),
+    )
     return pieces
   }
   for (const edge of [from, from + angle]) {

@@ -16,7 +16,10 @@ function wedge(size: number): Piece[] {
     [0.62 * size, size + line],
     [-0.62 * size, size + line],
   ])
-  return [piece('ink', plate(ink, 0, 0.1 * size, 1)), piece('white', plate(white, -0.1 * size, 0.12 * size, 1))]
+  return [
+    piece('ink', plate(ink, 0, 0.1 * size, 1)),
+    piece('white', plate(white, -0.1 * size, 0.12 * size, 1)),
+  ]
 }
 
 /** From upright and facing away to lying down and facing up, a little towards the viewer [rad] */

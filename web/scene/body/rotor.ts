@@ -50,14 +50,20 @@ function laminationShape(radius: number) {
   return polygon(points)
 }
 
-const polar = (radius: number, angle: number): [number, number] => [radius * Math.cos(angle), radius * Math.sin(angle)]
+const polar = (radius: number, angle: number): [number, number] => [
+  radius * Math.cos(angle),
+  radius * Math.sin(angle),
+]
 
 function armature(motor: MotorLayout, detail: Detail): Piece[] {
   const { armatureRadius: radius, armatureFront: front, armatureBack: back } = motor
   const overhang = 0.24 * radius
   const pieces = [
     piece('laminations', plate(laminationShape(radius), back + overhang, front - back - 2 * overhang, 4)),
-    piece('enamelledWire', rodZ(0.5 * radius, back + 0.3 * overhang, front - 0.3 * overhang, roundSegments(detail))),
+    piece(
+      'enamelledWire',
+      rodZ(0.5 * radius, back + 0.3 * overhang, front - 0.3 * overhang, roundSegments(detail)),
+    ),
   ]
   const [around, tube] = detail === 'high' ? [20, 9] : [9, 5]
   for (let slot = 0; slot < SLOTS; slot++) {
@@ -81,14 +87,27 @@ function commutator(motor: MotorLayout, shaftRadius: number, detail: Detail): Pi
   const pitch = (2 * Math.PI) / SLOTS
   const pieces = [
     piece('carbon', rodZ(0.95 * radius, back, front - 0.02 * length, roundSegments(detail))),
-    piece('plastic', ringZ(0.9 * shaftRadius, 0.62 * radius, front - 0.1 * length, front + 0.08 * length, 24)),
+    piece(
+      'plastic',
+      ringZ(0.9 * shaftRadius, 0.62 * radius, front - 0.1 * length, front + 0.08 * length, 24),
+    ),
   ]
   const arc = detail === 'high' ? 7 : 4
   for (let bar = 0; bar < SLOTS; bar++) {
     const from = bar * pitch + 0.03
-    const skin = new CylinderGeometry(radius, radius, length, arc, 1, true, from, pitch - 0.06).rotateX(Math.PI / 2)
+    const skin = new CylinderGeometry(radius, radius, length, arc, 1, true, from, pitch - 0.06).rotateX(
+      Math.PI / 2,
+    )
     pieces.push(piece('copper', skin, { z: (front + back) / 2 }))
-    const end = turnedZ([[radius, front], [0.66 * radius, front]], arc, from, pitch - 0.06)
+    const end = turnedZ(
+      [
+        [radius, front],
+        [0.66 * radius, front],
+      ],
+      arc,
+      from,
+      pitch - 0.06,
+    )
     pieces.push(piece('copper', end))
     const riser = placed(box(0.34 * radius, 0.24 * radius, 0.16 * length), { x: 1.08 * radius })
     pieces.push(piece('copper', riser, { aboutZ: (bar + 0.5) * pitch, z: back + 0.08 * length }))

@@ -21,7 +21,12 @@ export function markField(layout: Layout): MarkField {
   const overTeeth = outer - inner < 0.38 * gears.referenceRadiusWheel
   if (!overTeeth) return { height: face, inner, outer, overTeeth }
   const disc = 0.97 * gears.throatRadiusWheel
-  return { height: wheel.hubLength / 2 + 0.03 * wheel.faceWidth, inner: 1.5 * output.shaftRadius, outer: disc, overTeeth }
+  return {
+    height: wheel.hubLength / 2 + 0.03 * wheel.faceWidth,
+    inner: 1.5 * output.shaftRadius,
+    outer: disc,
+    overTeeth,
+  }
 }
 
 /** `teeth` - the toothed body, already turned so that it meets the worm at zero turns. */
@@ -49,8 +54,12 @@ export function wheelBody(layout: Layout, teeth: BufferGeometry, detail: Detail)
     piece('nylonRecess', turnedY(disc, segments)),
     piece('nylon', turnedY(boss, segments)),
     piece('barSteel', rodY(r, output.shaftBottom, output.shaftTop - 0.15 * r, segments)),
-    piece('barSteel', new CylinderGeometry(0.8 * r, r, 0.15 * r, segments), { y: output.shaftTop - 0.075 * r }),
-    piece('brightSteel', new CylinderGeometry(1.45 * r, 1.45 * r, 0.34 * rise, 6, 1), { y: hubTop + 0.47 * rise }),
+    piece('barSteel', new CylinderGeometry(0.8 * r, r, 0.15 * r, segments), {
+      y: output.shaftTop - 0.075 * r,
+    }),
+    piece('brightSteel', new CylinderGeometry(1.45 * r, 1.45 * r, 0.34 * rise, 6, 1), {
+      y: hubTop + 0.47 * rise,
+    }),
   ]
   return part(pieces)
 }
@@ -68,7 +77,9 @@ export function wheelMarks(layout: Layout, side: Side, detail: Detail): BufferGe
     const radius = Math.min(length / 2, 0.36 * outer) - line
     const segments = roundSegments(detail)
     return part([
-      piece('ink', rodY(radius + line, height - 0.2, height + PAINT / 2, segments), { z: outer - radius - line }),
+      piece('ink', rodY(radius + line, height - 0.2, height + PAINT / 2, segments), {
+        z: outer - radius - line,
+      }),
       piece('rightPaint', rodY(radius, height, height + PAINT, segments), { z: outer - radius - line }),
     ])
   }

@@ -1,0 +1,31 @@
+/** What a mounted stage consists of. */
+import type { ReconcilerRoot, RootStore } from '@react-three/fiber'
+import type { WebGLRenderer } from 'three'
+import type { MachineBodies } from './machine-bodies.ts'
+import type { FrameTimer, Quality, QualityLevel } from './quality.ts'
+import type { StageLoop } from './stage-loop.ts'
+import type { StageProps } from './stage-props.ts'
+import type { Ticker } from './ticker.ts'
+
+export interface Mounted {
+  props: StageProps
+  /** What is to be seen; the loop follows once it is in the scene. */
+  bodies: MachineBodies
+  quality: Quality
+  ceiling: QualityLevel
+  /** The scene holds the machine. */
+  inScene: boolean
+  pictureShown: boolean
+  /** Time that the frames have taken together [s] */
+  time: number
+  /** The last frame said that another must follow. */
+  again: boolean
+  readonly timer: FrameTimer
+  readonly pixel: Uint8Array
+  readonly container: HTMLElement
+  readonly renderer: WebGLRenderer
+  readonly loop: StageLoop
+  readonly root: ReconcilerRoot<HTMLCanvasElement>
+  readonly store: RootStore
+  ticker: Ticker
+}
