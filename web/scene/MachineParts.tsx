@@ -6,7 +6,7 @@ import { PART_NAMES, type PartName } from '../../sim/pose/parts.ts'
 import type { SubstanceMaterials } from '../material/materials.ts'
 import type { Theme } from '../material/substances.ts'
 import { Case } from './Case.tsx'
-import { BlurArc } from './Signs.tsx'
+import { BlurArc, ToothVeil } from './Signs.tsx'
 import { bristles } from './body/brush.ts'
 import type { MachineBodies } from './machine-bodies.ts'
 import { type MovingParts, TURNER_OF } from './moving-parts.ts'
@@ -66,6 +66,9 @@ function Part({ part, ...props }: MachinePartsProps & { readonly part: PartName 
         <mesh ref={(mesh) => void (parts.marks[turner] = mesh)} geometry={mark} material={materials.plain} />
       )}
       {turner !== undefined && <BlurArc turner={turner} layout={bodies.layout} theme={theme} parts={parts} />}
+      {(turner === 'left' || turner === 'right') && (
+        <ToothVeil turner={turner} layout={bodies.layout} theme={theme} parts={parts} />
+      )}
       {part === 'fan' && <FanBlur bodies={bodies} parts={parts} />}
       {(part === 'leftBrush' || part === 'rightBrush') && <Bristles {...props} part={part} />}
     </>

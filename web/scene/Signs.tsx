@@ -2,12 +2,13 @@
 import { useMemo, useEffect } from 'react'
 import { Color, DoubleSide, Matrix4, Quaternion, RingGeometry, ShaderMaterial, Vector3 } from 'three'
 import type { Layout } from '../../sim/pose/layout.ts'
-import { MARK_COLOURS, type Theme } from '../material/substances.ts'
+import { MARK_COLOURS, type Theme, colourIn } from '../material/substances.ts'
 import blurFragment from './blur.frag.glsl?raw'
 import blurVertex from './blur.vert.glsl?raw'
 import { arrowArc } from './body/arrows.ts'
 import { markField } from './body/wheel.ts'
 import type { MovingParts, Turner } from './moving-parts.ts'
+import { turnedY } from './solid.ts'
 
 /** Turns flat things in x-y so that they lie round a wheel: x to the viewer, y to the right, z up. */
 const ROUND_WHEEL = new Quaternion().setFromRotationMatrix(
@@ -124,5 +125,36 @@ export function BlurArc({ turner, layout, theme, parts }: SignsProps & { readonl
       visible={false}
       renderOrder={2}
     />
+  )
+}
+
+/** Drawn over the teeth when they pass too fast to be told apart: they would seem to stand or to run backwards. */
+export function ToothVeil({ turner, layout, theme, parts }: SignsProps & { readonly turner: Turner }) {
+  const geometry = useMemo(() => {
+    const { rootRadiusWheel: root, outsideRadiusWheel: outside } = layout.gears
+    const half = layout.wheel.faceWidth / 2 + 0.1
+    const outline: [number, number][] = [
+      [root, -half],
+      [outside, -half],
+      [outside, half],
+      [root, half],
+    ]
+    return turnedY(outline, 72)
+  }, [layout])
+  useEffect(() => () => geometry.dispose(), [geometry])
+  return (
+    <mesh
+      ref={(mesh) => void (parts.veils[turner] = mesh)}
+      geometry={geometry}
+      visible={false}
+      renderOrder={1}
+    >
+      <meshBasicMaterial
+        color={colourIn('nylonRecess', theme)}
+        transparent
+        opacity={0.5}
+        depthWrite={false}
+      />
+    </mesh>
   )
 }

@@ -13,6 +13,8 @@ export interface MovingParts {
   readonly marks: Record<Turner, Object3D | null>
   readonly blurs: Record<Turner, Mesh | null>
   readonly arrows: Record<Turner, Object3D | null>
+  /** Veils over the teeth of the wheels, for when those are too fast; the worm has none. */
+  readonly veils: Record<Turner, Object3D | null>
   readonly blurMaterials: Record<Turner, ShaderMaterial | null>
   fan: Object3D | null
   fanBlur: Object3D | null
@@ -25,6 +27,7 @@ export const newMovingParts = (): MovingParts => ({
   marks: none<Object3D>(),
   blurs: none<Mesh>(),
   arrows: none<Object3D>(),
+  veils: none<Object3D>(),
   blurMaterials: none<ShaderMaterial>(),
   fan: null,
   fanBlur: null,
@@ -86,6 +89,9 @@ export function showMotion(
   const fast = showMark(parts, 'worm', turned, marks)
   showMark(parts, 'left', layout.leftSense * wheel, marks)
   showMark(parts, 'right', layout.rightSense * wheel, marks)
+  const teethFast = Math.abs(wheel * layout.teeth) > TOO_FAST
+  if (parts.veils.left !== null) parts.veils.left.visible = teethFast
+  if (parts.veils.right !== null) parts.veils.right.visible = teethFast
   showArrow(parts, 'worm', sense, arrows)
   showArrow(parts, 'left', layout.leftSense * sense, arrows)
   showArrow(parts, 'right', layout.rightSense * sense, arrows)
