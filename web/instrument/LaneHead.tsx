@@ -29,10 +29,10 @@ export function LaneHead({ part, covered }: LaneHeadProps) {
     <div className="lane-head" data-part={part}>
       <MarkSign part={part} size={34} />
       <div className="lane-words">
-        <h3 className="lane-name">
+        <p className="lane-name">
           {name}
           <span className="lane-name-more">{more}</span>
-        </h3>
+        </p>
         {part === 'worm' && <WormFacts />}
         {part !== 'worm' && covered && <p className="lane-fact small">hidden</p>}
         {part !== 'worm' && !covered && (

@@ -2,7 +2,8 @@
 import { type PointerEvent, useEffect, useRef } from 'react'
 import { useWorkshop } from '../frame/workshop.ts'
 import { TapeFlag } from './TapeFlag.tsx'
-import { type TapeContent, type TapeSurface, attachTape } from './tape-surface.ts'
+import type { TapeContent } from './tape-picture.ts'
+import { type TapeSurface, attachSurface, createSurface } from './tape-surface.ts'
 
 interface TurnTapeProps extends TapeContent {
   readonly flagText: string
@@ -17,13 +18,12 @@ export function TurnTape({ starts, teeth, cover, flag, taps, flagText, onFlag }:
   useEffect(() => {
     if (!canvas.current) return undefined
     const content = { starts, teeth, cover, flag, taps }
-    const attached = attachTape(canvas.current, frame, content, flagElement.current)
-    surface.current = attached
-    return attached.detach
+    surface.current = createSurface(canvas.current, flagElement.current, content, frame)
+    return attachSurface(surface.current, frame)
   }, [frame, starts, teeth, cover, flag, taps])
 
   const place = (event: PointerEvent<HTMLElement>) => {
-    const tape = surface.current?.tape()
+    const tape = surface.current?.tape
     if (!onFlag || !tape) return
     const x = event.clientX - event.currentTarget.getBoundingClientRect().left
     onFlag(Math.round(Math.min(tape.shown, Math.max(0, (x - tape.edge) / tape.px))))

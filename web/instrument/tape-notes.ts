@@ -6,9 +6,6 @@ import { lastWheelTurn } from './tape-marks.ts'
 import { type TapeWindow, tapeX, toothX } from './tape-layout.ts'
 import { type Pen, haloText, wordFont } from './tape-pen.ts'
 
-/** Flags are drawn by the page and are about this wide; the pole stands at the left. */
-export const FLAG_WIDTH = 92
-
 /** Letters are never under 14 px, not even these. */
 const smallFigures = (word: number): number => Math.max(14, 0.76 * word)
 
@@ -107,7 +104,7 @@ export function drawMiss(pen: Pen, tape: TapeWindow, flag: number, z1: number, z
   const markX = toothX(tape, z2, z1)
   const { lane, top, word, wheel } = pen.sizes
   const few = miss < 0
-  const from = few ? flagX + FLAG_WIDTH : flagX - 8
+  const from = few ? flagX + pen.flagWidth + 8 : flagX - 8
   const to = few ? markX - 0.3 * lane : markX + 0.42 * lane + 0.6 * wheel
   const size = Number(Math.abs(miss).toFixed(2))
   const text = `${size} too ${few ? 'few' : 'many'}`

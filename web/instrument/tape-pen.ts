@@ -31,6 +31,8 @@ export interface Pen {
   readonly colours: TapeColours
   readonly sizes: TapeSizes
   readonly hatch: CanvasPattern | null
+  /** Width of the prediction's flag, which is an element of the page over the canvas. */
+  readonly flagWidth: number
 }
 
 export const WEDGE_ROOM = 12
