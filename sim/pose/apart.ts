@@ -3,7 +3,7 @@ import type { Layout } from './layout.ts'
 import type { PartName } from './parts.ts'
 
 /** Stretch of the slider, 0 to 1, in which a part moves: what comes off later begins later. */
-const BEGINS: Record<PartName, number> = {
+export const BEGINS: Readonly<Record<PartName, number>> = {
   case: 0,
   leftWheel: 0.15,
   rightWheel: 0.15,
@@ -21,14 +21,14 @@ const BEGINS: Record<PartName, number> = {
 
 const STRETCH = 0.3
 
-/** Slow at both ends: 3 t^2 - 2 t^3, with t clamped to 0..1 because the parts wait for each other. */
-function eased(part: PartName, apart: number): number {
-  const t = Math.min(1, Math.max(0, (apart - BEGINS[part]) / STRETCH))
+/** Part of its way that a part has gone: slow at both ends, 3 t^2 - 2 t^3, clamped because the parts wait for each other. */
+export function eased(apart: number, begins: number): number {
+  const t = Math.min(1, Math.max(0, (apart - begins) / STRETCH))
   return t * t * (3 - 2 * t)
 }
 
 /** The whole way of a part along its own axis [mm]; the sign is that of the axis. */
-function wholeWay(part: PartName, layout: Layout): number {
+export function wholeWay(part: PartName, layout: Layout): number {
   const { gears, output, shaft, motor } = layout
   const housing = motor === null ? 0 : motor.front - motor.back
   switch (part) {
@@ -61,4 +61,4 @@ function wholeWay(part: PartName, layout: Layout): number {
 
 /** Way of a part along its own axis [mm] when the slider stands at `apart`, 0 to 1. */
 export const wayApart = (part: PartName, layout: Layout, apart: number): number =>
-  eased(part, apart) * wholeWay(part, layout)
+  eased(apart, BEGINS[part]) * wholeWay(part, layout)

@@ -1,6 +1,6 @@
 /** Where every part is and how it is turned: the last step before the picture, shared by the 3D and the drawn view. */
 import { type WormTurns, wheelFraction, wormFraction } from '../drive/turns.ts'
-import { wayApart } from './apart.ts'
+import { BEGINS, eased, wholeWay } from './apart.ts'
 import type { Layout } from './layout.ts'
 import { PART_NAMES, type PartName } from './parts.ts'
 
@@ -27,23 +27,73 @@ export const leftWheelAngle = (layout: Layout, turns: WormTurns): number =>
 export const rightWheelAngle = (layout: Layout, turns: WormTurns): number =>
   layout.rightSense * TURN * wheelFraction(turns, layout.starts, layout.teeth)
 
-function write(
-  out: Float32Array,
-  part: PartName,
-  x: number,
-  y: number,
-  z: number,
-  aboutY: number,
-  aboutZ: number,
-): void {
-  const at = poseOffset(part)
-  out[at] = x
-  out[at + 1] = y
-  out[at + 2] = z
-  out[at + 3] = 0
-  out[at + 4] = Math.sin(aboutY / 2)
-  out[at + 5] = Math.sin(aboutZ / 2)
-  out[at + 6] = Math.cos((aboutY === 0 ? aboutZ : aboutY) / 2)
+type Spin = 'still' | 'worm' | 'left' | 'right'
+
+const SPINS: Readonly<Record<PartName, Spin>> = {
+  case: 'still',
+  tray: 'still',
+  motor: 'still',
+  rotor: 'worm',
+  fan: 'worm',
+  brushGear: 'still',
+  frontBearing: 'still',
+  rearBearing: 'still',
+  leftWheel: 'left',
+  rightWheel: 'right',
+  leftBrush: 'left',
+  rightBrush: 'right',
+  crank: 'worm',
+}
+
+const SPIN_CODE: Readonly<Record<Spin, number>> = { still: 0, worm: 1, left: 2, right: 3 }
+
+/** What `writePoses` needs of a layout, as numbers only: three coordinates for each part. */
+export interface PosePlan {
+  /** Where a part belongs [mm] */
+  readonly place: Float64Array
+  /** How far it comes off [mm] */
+  readonly way: Float64Array
+  /** Where on the slider, 0 to 1, that move begins */
+  readonly begins: Float64Array
+  readonly spins: Uint8Array
+  readonly layout: Layout
+}
+
+const AXIS: Readonly<Record<PartName, 0 | 1 | 2>> = {
+  case: 1,
+  tray: 1,
+  motor: 2,
+  rotor: 2,
+  fan: 2,
+  brushGear: 1,
+  frontBearing: 2,
+  rearBearing: 2,
+  leftWheel: 0,
+  rightWheel: 0,
+  leftBrush: 1,
+  rightBrush: 1,
+  crank: 2,
+}
+
+export function posePlan(layout: Layout): PosePlan {
+  const place = new Float64Array(3 * PART_NAMES.length)
+  const way = new Float64Array(3 * PART_NAMES.length)
+  const begins = new Float64Array(3 * PART_NAMES.length)
+  const spins = Uint8Array.from(PART_NAMES, (part) => SPIN_CODE[SPINS[part]])
+  const comesOff = (part: PartName, axis: 0 | 1 | 2, as: PartName) => {
+    way[3 * INDEX[part] + axis] = wholeWay(as, layout)
+    begins[3 * INDEX[part] + axis] = BEGINS[as]
+  }
+  for (const part of PART_NAMES) comesOff(part, AXIS[part], part)
+  // A brush sits on its wheel's shaft, so it also goes out with the wheel.
+  comesOff('leftBrush', 0, 'leftWheel')
+  comesOff('rightBrush', 0, 'rightWheel')
+  for (const part of ['leftWheel', 'leftBrush'] as const)
+    place[3 * INDEX[part]] = -layout.gears.centreDistance
+  for (const part of ['rightWheel', 'rightBrush'] as const)
+    place[3 * INDEX[part]] = layout.gears.centreDistance
+  for (const part of ['leftBrush', 'rightBrush'] as const) place[3 * INDEX[part] + 1] = layout.output.brush
+  return { place, way, begins, spins, layout }
 }
 
 /**
@@ -52,25 +102,23 @@ function write(
  *
  * apart - 0 together, 1 all parts off
  */
-export function writePoses(out: Float32Array, layout: Layout, turns: WormTurns, apart: number): Float32Array {
-  const worm = wormAngle(turns)
-  const left = leftWheelAngle(layout, turns)
-  const right = rightWheelAngle(layout, turns)
-  const leftX = -layout.gears.centreDistance + wayApart('leftWheel', layout, apart)
-  const rightX = layout.gears.centreDistance + wayApart('rightWheel', layout, apart)
-  const { brush } = layout.output
-  write(out, 'case', 0, wayApart('case', layout, apart), 0, 0, 0)
-  write(out, 'tray', 0, 0, 0, 0, 0)
-  write(out, 'motor', 0, 0, wayApart('motor', layout, apart), 0, 0)
-  write(out, 'rotor', 0, 0, 0, 0, worm)
-  write(out, 'fan', 0, 0, wayApart('fan', layout, apart), 0, worm)
-  write(out, 'brushGear', 0, wayApart('brushGear', layout, apart), 0, 0, 0)
-  write(out, 'frontBearing', 0, 0, wayApart('frontBearing', layout, apart), 0, 0)
-  write(out, 'rearBearing', 0, 0, wayApart('rearBearing', layout, apart), 0, 0)
-  write(out, 'leftWheel', leftX, 0, 0, left, 0)
-  write(out, 'rightWheel', rightX, 0, 0, right, 0)
-  write(out, 'leftBrush', leftX, brush + wayApart('leftBrush', layout, apart), 0, left, 0)
-  write(out, 'rightBrush', rightX, brush + wayApart('rightBrush', layout, apart), 0, right, 0)
-  write(out, 'crank', 0, 0, wayApart('crank', layout, apart), 0, worm)
+export function writePoses(out: Float32Array, plan: PosePlan, turns: WormTurns, apart: number): Float32Array {
+  const { place, way, begins, spins, layout } = plan
+  const worm = wormAngle(turns) / 2
+  const left = leftWheelAngle(layout, turns) / 2
+  const right = rightWheelAngle(layout, turns) / 2
+  for (let part = 0; part < spins.length; part++) {
+    const at = part * POSE_STRIDE
+    for (let axis = 0; axis < 3; axis++) {
+      const j = 3 * part + axis
+      out[at + axis] = place[j]! + way[j]! * eased(apart, begins[j]!)
+    }
+    const spin = spins[part]!
+    const half = spin === 0 ? 0 : spin === 1 ? worm : spin === 2 ? left : right
+    out[at + 3] = 0
+    out[at + 4] = spin > 1 ? Math.sin(half) : 0
+    out[at + 5] = spin === 1 ? Math.sin(half) : 0
+    out[at + 6] = Math.cos(half)
+  }
   return out
 }

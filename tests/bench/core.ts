@@ -7,7 +7,7 @@ import { restState } from '../../sim/drive/state.ts'
 import { step } from '../../sim/drive/step.ts'
 import type { Machine } from '../../sim/machine/machine.ts'
 import { machineLayout } from '../../sim/pose/layout.ts'
-import { newPoses, writePoses } from '../../sim/pose/pose.ts'
+import { newPoses, posePlan, writePoses } from '../../sim/pose/pose.ts'
 
 const STEP = 1 / 240
 
@@ -15,7 +15,7 @@ const STEP = 1 / 240
 export function coreTimes(runs: number, count: number): number[] {
   const machine = bootCleaner as Machine
   const drive = compileDrive(machine)
-  const layout = machineLayout(machine)
+  const plan = posePlan(machineLayout(machine))
   const input = firstInput()
   const state = restState()
   const reading = newReading()
@@ -26,7 +26,7 @@ export function coreTimes(runs: number, count: number): number[] {
     for (let i = 0; i < count; i++) {
       step(state, drive, input, STEP)
       readAt(reading, drive, input, state.speed, state.acceleration)
-      writePoses(poses, layout, state.turns, 0)
+      writePoses(poses, plan, state.turns, 0)
     }
     times.push(((performance.now() - started) * 1000) / count)
   }

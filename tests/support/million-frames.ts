@@ -7,6 +7,8 @@ import { newReading, readState } from '../../sim/drive/reading.ts'
 import { restState } from '../../sim/drive/state.ts'
 import { step } from '../../sim/drive/step.ts'
 import type { Machine } from '../../sim/machine/machine.ts'
+import { machineLayout } from '../../sim/pose/layout.ts'
+import { newPoses, posePlan, writePoses } from '../../sim/pose/pose.ts'
 
 /**
  * Run by itself with --expose-gc: prints how many garbage collections a million frames of a machine cause after
@@ -18,7 +20,10 @@ const FRAMES = 1_000_000
 /** The compiler works beside the loop and takes its time on a busy computer; the quietest window counts. */
 const WINDOWS = 3
 
-const drive = compileDrive(JSON.parse(readFileSync(file, 'utf8')) as Machine)
+const machine = JSON.parse(readFileSync(file, 'utf8')) as Machine
+const drive = compileDrive(machine)
+const plan = posePlan(machineLayout(machine))
+const poses = newPoses()
 const input = { ...firstInput(), setting: drive.steps - 1 }
 if (manner === 'locked') input.jammed = 'left'
 const state = restState()
@@ -31,6 +36,7 @@ function frames(count: number): void {
     input.connected = n % 2400 < 1800
     step(state, drive, input, 1 / 240)
     readState(reading, drive, input, state)
+    writePoses(poses, plan, state.turns, 0)
     if (manner === 'wasteful') last = { speed: state.speed }
   }
 }

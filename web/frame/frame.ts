@@ -5,7 +5,7 @@
  */
 import type { Drive } from '../../sim/drive/drive.ts'
 import type { DriveInput } from '../../sim/drive/input.ts'
-import { type Reading, newReading, readAt } from '../../sim/drive/reading.ts'
+import { type Reading, newReading, readAt, readState } from '../../sim/drive/reading.ts'
 import { type DriveState, restState } from '../../sim/drive/state.ts'
 import { step } from '../../sim/drive/step.ts'
 import {
@@ -212,10 +212,10 @@ function runHand(frame: Frame, elapsed: number): void {
   frame.drawnSpeed = (turns * Math.min(1, x / ramp, (1 - x) / ramp)) / (hand.duration * (1 - ramp))
 }
 
-/** Reads the drive as it is now: under power, coasting, or in the hand without any. */
+/** Reads the drive as it is now: under power or coasting, else at rest without power. */
 export function read(frame: Frame): Reading {
   const { drive, input, reading, state } = frame
-  if (frame.motion === 'running') return readAt(reading, drive, input, state.speed, state.acceleration)
+  if (frame.motion === 'running') return readState(reading, drive, input, state)
   const { connected } = input
   input.connected = false
   readAt(reading, drive, input, 0, 0)

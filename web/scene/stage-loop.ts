@@ -3,10 +3,11 @@
  * nothing moves none is drawn.
  */
 import { Vector3, type WebGLRenderer } from 'three'
-import { newPoses, writePoses } from '../../sim/pose/pose.ts'
+import { type PosePlan, newPoses, posePlan, writePoses } from '../../sim/pose/pose.ts'
 import type { SubstanceMaterials } from '../material/materials.ts'
 import { type AnchorPoint, anchorPoints, prepareAnchors, writeAnchors } from './anchors.ts'
 import { type CameraRig, moveCamera, refit } from './camera-rig.ts'
+import { type Landing, followLanding, newLanding, swell } from './landing.ts'
 import type { MachineBodies } from './machine-bodies.ts'
 import { type MovingParts, applyPoses, newMovingParts, showMotion } from './moving-parts.ts'
 import { type Proxies, createProxies, disposeProxies } from './proxies.ts'
@@ -16,6 +17,7 @@ export interface StageLoop {
   frame: StageFrame
   bodies: MachineBodies
   readonly poses: Float32Array
+  plan: PosePlan
   readonly parts: MovingParts
   readonly rig: CameraRig
   readonly materials: SubstanceMaterials
@@ -29,6 +31,7 @@ export interface StageLoop {
   arrows: boolean
   caseState: CaseState
   reducedMotion: boolean
+  readonly landing: Landing
   /** Sense in which the worm last turned. */
   sense: 1 | -1
   /** Mean time between frames while it runs [s] */
@@ -57,6 +60,7 @@ export function createStageLoop(
     frame,
     bodies,
     poses: newPoses(),
+    plan: posePlan(bodies.layout),
     parts: newMovingParts(),
     rig,
     materials,
@@ -69,6 +73,7 @@ export function createStageLoop(
     arrows: true,
     caseState: 'clear',
     reducedMotion: false,
+    landing: newLanding(),
     sense: 1,
     interval: DISPLAY_INTERVAL,
     shadowed: newPoses(),
@@ -84,6 +89,7 @@ export function changeBodies(loop: StageLoop, bodies: MachineBodies): void {
   const sameMachine = bodies.machine === loop.bodies.machine
   loop.bodies = bodies
   loop.rig.layout = bodies.layout
+  loop.plan = posePlan(bodies.layout)
   loop.proxies = createProxies(bodies.layout)
   loop.anchors = anchorPoints(bodies.layout)
   prepareAnchors(loop.frame, loop.anchors)
@@ -124,7 +130,7 @@ export function runStageFrame(loop: StageLoop, elapsed: number): boolean {
   noteInterval(loop, elapsed)
   const movingApart = moveApart(loop, elapsed)
   const movingCamera = moveCamera(rig, elapsed)
-  writePoses(poses, bodies.layout, frame.turns, loop.apart)
+  writePoses(poses, loop.plan, frame.turns, loop.apart)
   applyPoses(parts, poses)
   const speed = frame.wormTurnsPerSecond
   if (speed !== 0) loop.sense = speed > 0 ? 1 : -1
@@ -135,5 +141,8 @@ export function runStageFrame(loop: StageLoop, elapsed: number): boolean {
   writeAnchors(frame, loop.anchors, poses, rig.camera, rig.width, rig.height, loop.scratch)
   frame.placed()
   updateShadow(loop)
-  return frame.needsFrame || movingApart || movingCamera
+  const { starts, teeth } = bodies.layout
+  const swollen = followLanding(loop.landing, frame.turns, starts, teeth, elapsed) && !loop.reducedMotion
+  if (!loop.reducedMotion) swell(loop.landing, parts.pointers.left, parts.pointers.right)
+  return frame.needsFrame || movingApart || movingCamera || swollen
 }

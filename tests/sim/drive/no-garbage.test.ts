@@ -36,7 +36,7 @@ test.each([
   ['boot-cleaner', 'locked'],
   ['vent-opener', 'running'],
   ['classroom-model', 'running'],
-])('a million steps and readings of the %s, %s, leave no garbage to collect', (machine, manner) => {
+])('a million steps, readings and poses of the %s, %s, leave no garbage to collect', (machine, manner) => {
   expect(collections(machine, manner)).toBe(0)
 })
 

@@ -4,7 +4,7 @@ import { TICKS_PER_TURN, advanceTicks, advanceTurns, noTurns } from '../../../si
 import type { Gearing, Machine } from '../../../sim/machine/machine.ts'
 import { machineLayout } from '../../../sim/pose/layout.ts'
 import { PART_NAMES, type PartName } from '../../../sim/pose/parts.ts'
-import { POSE_STRIDE, newPoses, poseOffset, writePoses } from '../../../sim/pose/pose.ts'
+import { POSE_STRIDE, newPoses, poseOffset, posePlan, writePoses } from '../../../sim/pose/pose.ts'
 import { bootCleaner, demoMachines } from '../../support/machines.ts'
 
 const withGearing = (gearing: Partial<Gearing>): Machine => ({
@@ -31,7 +31,7 @@ const SINGLE = 2 ** -22
 function posesAt(machine: Machine, wormTurns: number, apart = 0): Float32Array {
   const turns = noTurns()
   advanceTicks(turns, Math.round(wormTurns * TICKS_PER_TURN))
-  return writePoses(newPoses(), machineLayout(machine), turns, apart)
+  return writePoses(newPoses(), posePlan(machineLayout(machine)), turns, apart)
 }
 
 describe('marks', () => {
@@ -58,7 +58,7 @@ describe('marks', () => {
   test('are where they were after a million wheel turns', () => {
     const turns = noTurns()
     advanceTurns(turns, 20_000_000.25)
-    const far = writePoses(newPoses(), machineLayout(bootCleaner), turns, 0)
+    const far = writePoses(newPoses(), posePlan(machineLayout(bootCleaner)), turns, 0)
     const near = posesAt(bootCleaner, 0.25)
     for (let i = 0; i < far.length; i++) expect(Math.abs(far[i]! - near[i]!)).toBeLessThan(SINGLE)
   })
@@ -128,7 +128,7 @@ describe('the array', () => {
   test('is the one that was passed in, written over whole', () => {
     const out = newPoses().fill(NaN)
     const turns = noTurns()
-    expect(writePoses(out, machineLayout(bootCleaner), turns, 0.4)).toBe(out)
+    expect(writePoses(out, posePlan(machineLayout(bootCleaner)), turns, 0.4)).toBe(out)
     expect(out.every((value) => Number.isFinite(value))).toBe(true)
   })
 })
