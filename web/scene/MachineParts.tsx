@@ -49,7 +49,6 @@ function Part({ part, ...props }: MachinePartsProps & { readonly part: PartName 
   }
   const turner = TURNER_OF[part]
   const mark = bodies.marks.get(part)
-  const pointer = bodies.pointers.get(part)
   return (
     <>
       <mesh
@@ -61,7 +60,10 @@ function Part({ part, ...props }: MachinePartsProps & { readonly part: PartName 
         castShadow
         receiveShadow
       />
-      {pointer !== undefined && <mesh geometry={pointer} material={materials.plain} castShadow />}
+      {part === 'frontBearing' && (
+        <mesh geometry={bodies.wormPointer} material={materials.plain} castShadow />
+      )}
+      {part === 'tray' && <WheelPointers {...props} />}
       {mark !== undefined && turner !== undefined && (
         <mesh ref={(mesh) => void (parts.marks[turner] = mesh)} geometry={mark} material={materials.plain} />
       )}
@@ -113,4 +115,22 @@ function FanBlur({ bodies, parts }: Pick<MachinePartsProps, 'bodies' | 'parts'>)
       <meshBasicMaterial color="#3a424a" transparent opacity={0.5} depthWrite={false} />
     </mesh>
   )
+}
+
+function WheelPointers({
+  bodies,
+  materials,
+  parts,
+}: Pick<MachinePartsProps, 'bodies' | 'materials' | 'parts'>) {
+  const { gears, pointers } = bodies.layout
+  return (['left', 'right'] as const).map((side) => (
+    <mesh
+      key={side}
+      ref={(mesh) => void (parts.pointers[side] = mesh)}
+      geometry={bodies.wheelPointer}
+      material={materials.plain}
+      position={[(side === 'left' ? -1 : 1) * gears.centreDistance, pointers.wheelY, pointers.wheelZ]}
+      castShadow
+    />
+  ))
 }

@@ -13,7 +13,7 @@ import { caseEdges, clearWalls, closedCase } from './body/case.ts'
 import { crankBody } from './body/crank.ts'
 import { fanBody } from './body/fan.ts'
 import { brushGearBody, motorBody } from './body/motor.ts'
-import { wheelPointers, wormPointer } from './body/pointers.ts'
+import { wheelPointer, wormPointer } from './body/pointers.ts'
 import { rotorBody } from './body/rotor.ts'
 import { collarMark } from './body/collar-mark.ts'
 import { trayBody } from './body/tray.ts'
@@ -29,8 +29,9 @@ export interface MachineBodies {
   readonly solids: ReadonlyMap<PartName, BufferGeometry>
   /** Paint that turns with its part and can be left out. */
   readonly marks: ReadonlyMap<PartName, BufferGeometry>
-  /** Fixed pointers, with the part that carries them. */
-  readonly pointers: ReadonlyMap<PartName, BufferGeometry>
+  /** Fixed pointers: of either wheel, with its tip at the origin, and of the worm, in the machine's frame. */
+  readonly wheelPointer: BufferGeometry
+  readonly wormPointer: BufferGeometry
   readonly wholeMotor: BufferGeometry | null
   readonly clearWalls: BufferGeometry
   readonly caseEdges: BufferGeometry
@@ -82,10 +83,8 @@ export function machineBodies(machine: Machine, detail: Detail): MachineBodies {
       ['leftWheel', wheelMarks(layout, 'left', detail)],
       ['rightWheel', wheelMarks(layout, 'right', detail)],
     ]),
-    pointers: new Map<PartName, BufferGeometry>([
-      ['tray', wheelPointers(layout)],
-      ['frontBearing', wormPointer(layout)],
-    ]),
+    wheelPointer: wheelPointer(layout),
+    wormPointer: wormPointer(layout),
     wholeMotor: layout.motor === null ? null : motorBody(layout, layout.motor, false, detail),
     clearWalls: clearWalls(layout),
     caseEdges: joined(caseEdges(layout)),
@@ -93,8 +92,9 @@ export function machineBodies(machine: Machine, detail: Detail): MachineBodies {
 }
 
 export function disposeBodies(bodies: MachineBodies): void {
-  for (const map of [bodies.solids, bodies.marks, bodies.pointers])
-    for (const geometry of map.values()) geometry.dispose()
+  for (const map of [bodies.solids, bodies.marks]) for (const geometry of map.values()) geometry.dispose()
+  bodies.wheelPointer.dispose()
+  bodies.wormPointer.dispose()
   bodies.wholeMotor?.dispose()
   bodies.clearWalls.dispose()
   bodies.caseEdges.dispose()

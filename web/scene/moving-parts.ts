@@ -13,6 +13,8 @@ export interface MovingParts {
   readonly marks: Record<Turner, Object3D | null>
   readonly blurs: Record<Turner, Mesh | null>
   readonly arrows: Record<Turner, Object3D | null>
+  /** Pointers of the wheels; the worm's stands still. */
+  readonly pointers: Record<Turner, Object3D | null>
   /** Veils over the teeth of the wheels, for when those are too fast; the worm has none. */
   readonly veils: Record<Turner, Object3D | null>
   readonly blurMaterials: Record<Turner, ShaderMaterial | null>
@@ -28,6 +30,7 @@ export const newMovingParts = (): MovingParts => ({
   blurs: none<Mesh>(),
   arrows: none<Object3D>(),
   veils: none<Object3D>(),
+  pointers: none<Object3D>(),
   blurMaterials: none<ShaderMaterial>(),
   fan: null,
   fanBlur: null,

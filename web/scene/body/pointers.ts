@@ -25,21 +25,13 @@ function wedge(size: number): Piece[] {
 /** From upright and facing away to lying down and facing up, a little towards the viewer [rad] */
 const LEAN = 2
 
-/** At the front of each wheel, in the machine's frame. */
-export function wheelPointers(layout: Layout): BufferGeometry {
-  const { pointers, gears } = layout
-  return part(
-    [-1, 1].flatMap((side) =>
-      wedge(pointers.wheelSize).map(({ substance, geometry }) =>
-        piece(substance, geometry.rotateY(Math.PI).rotateX(LEAN), {
-          x: side * gears.centreDistance,
-          y: pointers.wheelY,
-          z: pointers.wheelZ,
-        }),
-      ),
+/** A wheel's pointer with its tip at the origin, pointing away from the viewer. */
+export const wheelPointer = (layout: Layout): BufferGeometry =>
+  part(
+    wedge(layout.pointers.wheelSize).map(({ substance, geometry }) =>
+      piece(substance, geometry.rotateY(Math.PI).rotateX(LEAN)),
     ),
   )
-}
 
 /** The worm's pointer leans back by this, to be seen from above as well [rad]. */
 const LEAN_BACK = 0.5
