@@ -11,7 +11,7 @@ const STEPS: Readonly<Record<string, number>> = {
 }
 
 /** Furthest place [turn] that the flag can be moved to by drag or key; a number can be typed beyond it. */
-export const FARTHEST_FLAG = 400
+const FARTHEST_FLAG = 400
 
 interface TapeFlagProps {
   readonly element: RefObject<HTMLDivElement | null>

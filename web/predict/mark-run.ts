@@ -7,7 +7,7 @@ import type { Pair } from '../store/prediction.ts'
 const SECONDS_A_TURN = 1
 
 /** Ticks of one wheel turn: whole, as every number of starts up to 12 divides a turn. */
-export const wheelTurnTicks = ({ starts, teeth }: Pair): number => (TICKS_PER_TURN / starts) * teeth
+const wheelTurnTicks = ({ starts, teeth }: Pair): number => (TICKS_PER_TURN / starts) * teeth
 
 /** Whole ticks to the mark; what a stopped turn left below a tick is let go of when it is turned on. */
 function ticksAhead({ state }: Frame, pair: Pair): number {

@@ -20,7 +20,7 @@ export const pairOf = ({ gearing }: Machine): Pair => ({
   teeth: gearing.wheelTeeth,
 })
 
-export const samePair = (a: Pair, b: Pair): boolean => a.starts === b.starts && a.teeth === b.teeth
+const samePair = (a: Pair, b: Pair): boolean => a.starts === b.starts && a.teeth === b.teeth
 
 export const withPair = (machine: Machine, { starts, teeth }: Pair): Machine => ({
   ...machine,

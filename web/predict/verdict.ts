@@ -8,7 +8,7 @@ const CLOSE = 0.005
 const close = (said: number, answer: number): boolean => Math.abs(said - answer) <= CLOSE * answer
 
 /** Worm turns for one turn of a wheel: z2/z1. */
-export const wormTurnsFor = ({ starts, teeth }: Pair): number => teeth / starts
+const wormTurnsFor = ({ starts, teeth }: Pair): number => teeth / starts
 
 export const isRight = (turns: number, pair: Pair): boolean => close(turns, wormTurnsFor(pair))
 

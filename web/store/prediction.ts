@@ -44,8 +44,6 @@ export const noPrediction: Prediction = {
 
 export const createPrediction = () => createStore<Prediction>(() => noPrediction)
 
-export type PredictionStore = ReturnType<typeof createPrediction>
-
 const whilePredicting = (last: Prediction, change: Partial<Prediction>): Prediction =>
   last.phase === 'predict' ? { ...last, ...change } : last
 
