@@ -1,5 +1,5 @@
 /** One page: a bar, a stage, the band that counts, and what each way puts beside them. */
-import { Suspense, lazy, useEffect } from 'react'
+import { Suspense, useEffect } from 'react'
 import { useStore } from 'zustand'
 import { Bar } from './bar/Bar.tsx'
 import { KeysSheet } from './bar/KeysSheet.tsx'
@@ -15,31 +15,23 @@ import { useReducedMotion } from './demonstrate/reduced-motion.ts'
 import { FileDesk } from './file/FileDesk.tsx'
 import { setCuts } from './frame/frame.ts'
 import { useView, useWorkshop } from './frame/workshop.ts'
-import { PartCard } from './instrument/PartCard.tsx'
 import { Readings } from './instrument/Readings.tsx'
 import { TurnBand } from './instrument/TurnBand.tsx'
+import { DesignFacts, DesignSheet, PartCard, PredictionSheet, fetchLater } from './later.ts'
 import { MeasureNotYet } from './measure/MeasureNotYet.tsx'
-import { PredictionSheet } from './predict/PredictionSheet.tsx'
 import type { OpenBench } from './opening.ts'
 import { WAYS, type Way } from './store/view.ts'
 import './demonstrate/demonstrate.css'
-
-const Design = {
-  Sheet: lazy(() => import('./design/DesignSheet.tsx').then((module) => ({ default: module.DesignSheet }))),
-  Facts: lazy(() => import('./design/DesignFacts.tsx').then((module) => ({ default: module.DesignFacts }))),
-}
 
 function LeftOfStage({ way }: { readonly way: Way }) {
   if (way === 'demonstrate') return <Caption />
   return (
     <aside className="sheet-column" aria-label={way === 'predict' ? 'Prediction sheet' : 'Parameters'}>
-      {way === 'predict' && <PredictionSheet />}
       {way === 'measure' && <MeasureNotYet />}
-      {way === 'design' && (
-        <Suspense fallback={<p className="small">Loading the parameters</p>}>
-          <Design.Sheet />
-        </Suspense>
-      )}
+      <Suspense fallback={<p className="loading">Loading</p>}>
+        {way === 'predict' && <PredictionSheet />}
+        {way === 'design' && <DesignSheet />}
+      </Suspense>
     </aside>
   )
 }
@@ -56,13 +48,11 @@ function RightOfStage({ way }: { readonly way: Way }) {
       aria-label={way === 'design' ? 'What follows' : 'Readings'}
     >
       {way === 'demonstrate' && <StageButtons />}
-      {selected && <PartCard part={selected} />}
+      <Suspense>
+        {selected && <PartCard part={selected} />}
+        {way === 'design' && <DesignFacts />}
+      </Suspense>
       {way === 'demonstrate' && open && <Readings />}
-      {way === 'design' && (
-        <Suspense>
-          <Design.Facts />
-        </Suspense>
-      )}
     </aside>
   )
 }
@@ -82,6 +72,10 @@ export function App({ autosave, opened }: AppProps) {
   useEffect(() => {
     document.documentElement.dataset['theme'] = theme
   }, [theme])
+  const ready = useView((view) => view.pictureReady || view.plan !== 'no')
+  useEffect(() => {
+    if (ready) fetchLater()
+  }, [ready])
   useEffect(() => setCuts(workshop.frame, reducedMotion), [workshop, reducedMotion])
   const asking = way === 'predict'
   return (

@@ -1,6 +1,5 @@
 /** Names with leader lines from the marked parts; they follow the picture frame by frame. */
 import { useEffect, useRef } from 'react'
-import { useMachine } from '../frame/workshop.ts'
 import { type MarkedPart, MarkSign } from '../instrument/MarkSign.tsx'
 import type { FreeArea, StageFrame } from '../scene/stage-props.ts'
 
@@ -16,25 +15,41 @@ interface LabelProps {
   readonly dy: number
 }
 
+interface Placing {
+  readonly x: number
+  readonly y: number
+  readonly seen: boolean
+  readonly dx: number
+  readonly dy: number
+  readonly free: FreeArea
+}
+
+/** Draws the leader and sets the label at its end, inside the part of the stage that nothing covers. */
+function putLabel(group: HTMLElement, line: SVGLineElement, tag: HTMLElement, placing: Placing): void {
+  const { x, y, seen, dx, dy, free } = placing
+  group.style.visibility = seen ? 'visible' : 'hidden'
+  const most = group.clientWidth - free.right - tag.offsetWidth
+  const end = dx < 0 ? Math.max(free.left + tag.offsetWidth, x + dx) : Math.min(most, x + dx)
+  const ends = { x1: x, y1: y, x2: end, y2: y + dy }
+  for (const [name, value] of Object.entries(ends)) line.setAttribute(name, String(value))
+  tag.style.transform = `translate(${end}px, ${y + dy}px) translate(${dx < 0 ? '-100%' : '0'}, -50%)`
+}
+
 function Label({ painters, free, frame, anchor, part, text, dx, dy }: LabelProps) {
   const group = useRef<HTMLDivElement>(null)
   const line = useRef<SVGLineElement>(null)
   const tag = useRef<HTMLDivElement>(null)
   useEffect(() => {
+    let seen = false
+    let [x, y] = [Number.NaN, Number.NaN]
     const painter = () => {
       const place = frame.anchors[anchor]
-      const box = group.current
-      if (!box || !line.current || !tag.current) return
-      box.style.visibility = place?.visible ? 'visible' : 'hidden'
-      if (!place?.visible) return
-      line.current.setAttribute('x1', String(place.x))
-      line.current.setAttribute('y1', String(place.y))
-      const most = box.clientWidth - free.right - tag.current.offsetWidth
-      const least = free.left + tag.current.offsetWidth
-      const x = dx < 0 ? Math.max(least, place.x + dx) : Math.min(most, place.x + dx)
-      line.current.setAttribute('x2', String(x))
-      line.current.setAttribute('y2', String(place.y + dy))
-      tag.current.style.transform = `translate(${x}px, ${place.y + dy}px) translate(${dx < 0 ? '-100%' : '0'}, -50%)`
+      if (!place || (seen === place.visible && x === place.x && y === place.y)) return
+      seen = place.visible
+      x = place.x
+      y = place.y
+      if (group.current && line.current && tag.current)
+        putLabel(group.current, line.current, tag.current, { x, y, seen, dx, dy, free })
     }
     painters.add(painter)
     painter()
@@ -53,8 +68,6 @@ function Label({ painters, free, frame, anchor, part, text, dx, dy }: LabelProps
   )
 }
 
-const some = (count: number, one: string, many: string) => `${count} ${count === 1 ? one : many}`
-
 interface StageLabelsProps {
   readonly frame: StageFrame
   readonly free: FreeArea
@@ -63,40 +76,12 @@ interface StageLabelsProps {
 }
 
 export function StageLabels({ frame, free, painters }: StageLabelsProps) {
-  const z1 = useMachine((machine) => machine.gearing.wormStarts)
-  const z2 = useMachine((machine) => machine.gearing.wheelTeeth)
+  const common = { frame, free, painters }
   return (
     <div className="stage-labels" aria-hidden="true">
-      <Label
-        painters={painters}
-        free={free}
-        frame={frame}
-        anchor="leftWheel"
-        part="left"
-        text={`Left wheel, ${z2} teeth`}
-        dx={-120}
-        dy={36}
-      />
-      <Label
-        painters={painters}
-        free={free}
-        frame={frame}
-        anchor="worm"
-        part="worm"
-        text={`Worm, ${some(z1, 'start', 'starts')}`}
-        dx={-150}
-        dy={84}
-      />
-      <Label
-        painters={painters}
-        free={free}
-        frame={frame}
-        anchor="rightWheel"
-        part="right"
-        text={`Right wheel, ${z2} teeth`}
-        dx={96}
-        dy={56}
-      />
+      <Label {...common} anchor="leftWheel" part="left" text="Left wheel" dx={-110} dy={30} />
+      <Label {...common} anchor="worm" part="worm" text="Worm" dx={-120} dy={74} />
+      <Label {...common} anchor="rightWheel" part="right" text="Right wheel" dx={90} dy={50} />
     </div>
   )
 }

@@ -13,10 +13,18 @@ export interface DemoMachine {
   readonly machine: Machine
 }
 
+/** Read when it is first asked for: a page opens with one of them. */
 function demo(id: string, text: string, sentence: string): DemoMachine {
-  const { machine } = parseMachine(text)
-  if (!machine) throw new Error(`The demo machine ${id} has errors`)
-  return { id, sentence, machine }
+  let read: Machine | null = null
+  return {
+    id,
+    sentence,
+    get machine() {
+      read ??= parseMachine(text).machine
+      if (!read) throw new Error(`The demo machine ${id} has errors`)
+      return read
+    },
+  }
 }
 
 export const DEMO_MACHINES: readonly [DemoMachine, ...DemoMachine[]] = [

@@ -1,10 +1,11 @@
 /** One open formula for a panel of numbers: running, with the numbers of now; else with those of steady running. */
-import { type ReactNode, createContext, useContext, useMemo, useState } from 'react'
+import { type ReactNode, Suspense, createContext, lazy, useContext, useMemo, useState } from 'react'
 import { useBench, useMachine, useWorkshop } from '../frame/workshop.ts'
-import { FormulaPanel } from './FormulaPanel.tsx'
 import type { FormulaId } from './formulas.ts'
 import { situationOf } from './situation.ts'
 import { useReadout, useSteady, useSteadySituation } from './use-reading.ts'
+
+const FormulaPanel = lazy(async () => ({ default: (await import('./FormulaPanel.tsx')).FormulaPanel }))
 
 const OpenFormula = createContext<(id: FormulaId) => void>(() => undefined)
 
@@ -14,7 +15,7 @@ export function Formulas({ children }: { readonly children: ReactNode }) {
   return (
     <OpenFormula value={setOpen}>
       {children}
-      {open && <OpenedFormula key={open} id={open} onClose={() => setOpen(null)} />}
+      <Suspense>{open && <OpenedFormula key={open} id={open} onClose={() => setOpen(null)} />}</Suspense>
     </OpenFormula>
   )
 }

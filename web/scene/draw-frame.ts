@@ -1,26 +1,35 @@
 /** One picture: drawn, timed now and then, and judged by what it cost. */
 import type { Mounted } from './mounted.ts'
 import { type QualityLevel, nextQuality, restartTimer, takeFrameTime, timesThisFrame } from './quality.ts'
-import { finishDrawing } from './renderer.ts'
 import { detailOf, rebuild, show } from './show-scene.tsx'
+import { whenDrawn } from './when-drawn.ts'
 
 /** Draws one frame. True when another one must follow. */
 export function drawFrame(stage: Mounted, elapsed: number): boolean {
   if (!stage.inScene) return false
   stage.time += elapsed
-  const timed = timesThisFrame(stage.timer)
+  const timed = !stage.timing && timesThisFrame(stage.timer)
   const began = performance.now()
   stage.store.getState().advance(stage.time)
-  if (timed) {
-    finishDrawing(stage.renderer, stage.pixel)
-    const cost = takeFrameTime(stage.timer, performance.now() - began)
-    if (cost !== null) judge(stage, cost)
-  }
+  if (timed) time(stage, began)
   if (!stage.pictureShown) {
     stage.pictureShown = true
     stage.props.onFirstPicture()
   }
-  return stage.again || stage.timer.due > 0
+  return stage.again
+}
+
+/** Learns what the picture cost that was begun at `began`, and asks for more pictures until that is certain. */
+function time(stage: Mounted, began: number): void {
+  stage.timing = true
+  const gl = stage.renderer.getContext() as WebGL2RenderingContext
+  whenDrawn(gl, began, (took) => {
+    stage.timing = false
+    if (!stage.mounted) return
+    const cost = takeFrameTime(stage.timer, took)
+    if (cost !== null) judge(stage, cost)
+    if (stage.timer.due > 0) stage.ticker.wake()
+  })
 }
 
 const ORDER: readonly QualityLevel[] = ['low', 'medium', 'high']
@@ -30,7 +39,7 @@ function judge(stage: Mounted, cost: number): void {
   const { quality } = stage
   const chosen = stage.props.quality
   if (chosen === 'medium' || chosen === 'high') return
-  const next = nextQuality(quality, cost, chosen === 'low' ? 'low' : stage.ceiling, devicePixelRatio)
+  const next = nextQuality(quality, cost, chosen === 'low' ? 'low' : stage.ceiling)
   if (next === quality) return
   const slower = ORDER.indexOf(next.level) < ORDER.indexOf(quality.level)
   if (slower) stage.ceiling = next.level

@@ -22,7 +22,7 @@ export interface MountedStage {
 
 function chosenQuality(quality: StageProps['quality']): Quality {
   const level = quality === 'auto' ? 'low' : quality
-  return { level, pixelRatio: pixelRatioOf(level, devicePixelRatio) }
+  return { level, pixelRatio: pixelRatioOf(level) }
 }
 
 export function mountStage(container: HTMLElement, props: StageProps): MountedStage | null {
@@ -38,6 +38,7 @@ export function mountStage(container: HTMLElement, props: StageProps): MountedSt
   return {
     update: (next) => update(stage, next),
     dispose() {
+      stage.mounted = false
       for (const release of letGo) release()
       stage.root.unmount()
       stage.loop.materials.dispose()
@@ -81,7 +82,8 @@ function createStage(
     time: 0,
     again: false,
     timer: newFrameTimer(),
-    pixel: new Uint8Array(4),
+    timing: false,
+    mounted: true,
     container,
     renderer,
     loop,

@@ -21,7 +21,10 @@ export interface Mounted {
   /** The last frame said that another must follow. */
   again: boolean
   readonly timer: FrameTimer
-  readonly pixel: Uint8Array
+  /** A picture is under way whose cost will be told. */
+  timing: boolean
+  /** False once it has been let go. */
+  mounted: boolean
   readonly container: HTMLElement
   readonly renderer: WebGLRenderer
   readonly loop: StageLoop

@@ -9,19 +9,18 @@ export interface Quality {
 /** Longest time a frame may take before the picture gives something up [ms] */
 const TOO_SLOW = 150
 /** Below this there is room for the next level [ms] */
-const ROOM_FOR_MEDIUM = 14
-const ROOM_FOR_HIGH = 9
+const ROOM_FOR_MEDIUM = 16
+const ROOM_FOR_HIGH = 12
 /** Below this a lowered resolution is raised again; 1.3 times sharper costs at most 1.7 times as much [ms] */
 const ROOM_FOR_SHARPER = 60
 /** Above this a level that was raised is given back [ms] */
 const SMOOTH = 32
 const LEAST_RATIO = 0.5
 
-/** Sharpest pixel ratio of each level. */
-const SHARPEST: Record<QualityLevel, number> = { low: 1, medium: 1.5, high: 2 }
+/** Least pixel ratio of each level: above 1 edges are smoothed by drawing larger than the screen. */
+const SHARPNESS: Record<QualityLevel, number> = { low: 1, medium: 1.5, high: 2 }
 
-export const pixelRatioOf = (level: QualityLevel, device: number): number =>
-  level === 'low' ? 1 : Math.min(SHARPEST[level], Math.max(1, device))
+export const pixelRatioOf = (level: QualityLevel): number => SHARPNESS[level]
 
 /** Whether a level draws shadows by a shadow map, and how many pixels wide that is. */
 export const SHADOW_MAP: Record<QualityLevel, number> = { low: 0, medium: 1024, high: 2048 }
@@ -30,7 +29,7 @@ export const SHADOW_MAP: Record<QualityLevel, number> = { low: 0, medium: 1024, 
  * The next quality after frames that took `cost` [ms] each. A level that proved too dear is not tried again:
  * `ceiling` is the highest one still allowed.
  */
-export function nextQuality(now: Quality, cost: number, ceiling: QualityLevel, device: number): Quality {
+export function nextQuality(now: Quality, cost: number, ceiling: QualityLevel): Quality {
   const { level, pixelRatio } = now
   if (level === 'low') {
     if (cost > TOO_SLOW && pixelRatio > LEAST_RATIO) {
@@ -38,16 +37,16 @@ export function nextQuality(now: Quality, cost: number, ceiling: QualityLevel, d
     }
     if (cost < ROOM_FOR_SHARPER && pixelRatio < 1) return { level, pixelRatio: Math.min(1, 1.3 * pixelRatio) }
     if (cost < ROOM_FOR_MEDIUM && ceiling !== 'low')
-      return { level: 'medium', pixelRatio: pixelRatioOf('medium', device) }
+      return { level: 'medium', pixelRatio: pixelRatioOf('medium') }
     return now
   }
   if (cost > SMOOTH) {
     if (pixelRatio > 1) return { level, pixelRatio: 1 }
     const lower = level === 'high' ? 'medium' : 'low'
-    return { level: lower, pixelRatio: pixelRatioOf(lower, 1) }
+    return { level: lower, pixelRatio: pixelRatioOf(lower) }
   }
   if (level === 'medium' && cost < ROOM_FOR_HIGH && ceiling === 'high') {
-    return { level: 'high', pixelRatio: pixelRatioOf('high', device) }
+    return { level: 'high', pixelRatio: pixelRatioOf('high') }
   }
   return now
 }
@@ -85,11 +84,4 @@ export function takeFrameTime(timer: FrameTimer, cost: number): number | null {
   timer.due--
   if (timer.due < TIMED) timer.sum += cost
   return timer.due === 0 ? timer.sum / TIMED : null
-}
-
-/** Whether the renderer draws with the processor, told by its own name. */
-export function drawsInSoftware(gl: WebGLRenderingContext | WebGL2RenderingContext): boolean {
-  const extension = gl.getExtension('WEBGL_debug_renderer_info')
-  const name = String(gl.getParameter(extension === null ? gl.RENDERER : extension.UNMASKED_RENDERER_WEBGL))
-  return /swiftshader|llvmpipe|software|basic render/i.test(name)
 }

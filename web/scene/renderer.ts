@@ -1,20 +1,21 @@
 /** The renderer as the stage wants it. */
 import { NeutralToneMapping, VSMShadowMap, WebGLRenderer } from 'three'
-import { type QualityLevel, drawsInSoftware } from './quality.ts'
+import type { QualityLevel } from './quality.ts'
 
-/** A renderer, or null where there is no WebGL. Smoothed edges are left out where the processor draws. */
+/**
+ * A renderer, or null where there is no WebGL. Smoothed edges are asked for only with a chosen quality: where the
+ * quality finds itself they come from drawing larger than the screen, which a slow machine can leave out again.
+ */
 export function createRenderer(
   canvas: HTMLCanvasElement,
   quality: 'auto' | QualityLevel,
 ): WebGLRenderer | null {
-  const probe = document.createElement('canvas').getContext('webgl2')
-  if (probe === null) return null
-  const antialias = quality === 'auto' ? !drawsInSoftware(probe) : quality !== 'low'
-  probe.getExtension('WEBGL_lose_context')?.loseContext()
+  const antialias = quality === 'medium' || quality === 'high'
+  const powerPreference = 'high-performance'
+  const context = canvas.getContext('webgl2', { alpha: true, antialias, stencil: false, powerPreference })
+  if (context === null) return null
   try {
-    return prepared(
-      new WebGLRenderer({ canvas, antialias, alpha: true, powerPreference: 'high-performance' }),
-    )
+    return prepared(new WebGLRenderer({ canvas, context, antialias, alpha: true, powerPreference }))
   } catch {
     return null
   }
@@ -27,12 +28,6 @@ function prepared(renderer: WebGLRenderer): WebGLRenderer {
   renderer.shadowMap.enabled = true
   renderer.shadowMap.autoUpdate = false
   return renderer
-}
-
-/** Waits until the last picture is really drawn, so that it can be timed. */
-export function finishDrawing(renderer: WebGLRenderer, pixel: Uint8Array): void {
-  const gl = renderer.getContext()
-  gl.readPixels(0, 0, 1, 1, gl.RGBA, gl.UNSIGNED_BYTE, pixel)
 }
 
 export function createCanvas(container: HTMLElement): HTMLCanvasElement {

@@ -1,0 +1,21 @@
+/** What is fetched after the first picture: at once when somebody asks for it, else when the page has nothing to do. */
+import { lazy } from 'react'
+
+const loaders = {
+  prediction: () => import('./predict/PredictionSheet.tsx'),
+  part: () => import('./instrument/PartCard.tsx'),
+  formula: () => import('./instrument/FormulaPanel.tsx'),
+  design: () => import('./design/DesignSheet.tsx'),
+  facts: () => import('./design/DesignFacts.tsx'),
+}
+
+export const PredictionSheet = lazy(async () => ({ default: (await loaders.prediction()).PredictionSheet }))
+export const PartCard = lazy(async () => ({ default: (await loaders.part()).PartCard }))
+export const DesignSheet = lazy(async () => ({ default: (await loaders.design()).DesignSheet }))
+export const DesignFacts = lazy(async () => ({ default: (await loaders.facts()).DesignFacts }))
+
+/** Fetches all of it, so that nothing is waited for later, nor missing when the network goes. */
+export function fetchLater(): void {
+  const ask = globalThis.requestIdleCallback ?? ((act: () => void) => setTimeout(act, 500))
+  ask(() => void Promise.all(Object.values(loaders).map((load) => load())))
+}
