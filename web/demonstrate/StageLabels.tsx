@@ -27,7 +27,8 @@ interface Placing {
 /** Draws the leader and sets the label at its end, inside the part of the stage that nothing covers. */
 function putLabel(group: HTMLElement, line: SVGLineElement, tag: HTMLElement, placing: Placing): void {
   const { x, y, seen, dx, dy, free } = placing
-  group.style.visibility = seen ? 'visible' : 'hidden'
+  const uncovered = x > free.left && x < group.clientWidth - free.right
+  group.style.visibility = seen && uncovered ? 'visible' : 'hidden'
   const most = group.clientWidth - free.right - tag.offsetWidth
   const end = dx < 0 ? Math.max(free.left + tag.offsetWidth, x + dx) : Math.min(most, x + dx)
   const ends = { x1: x, y1: y, x2: end, y2: y + dy }

@@ -89,7 +89,7 @@ function patch(
 }
 
 function substanceMaterial(uniforms: SubstanceUniforms, highlight: number): MeshStandardMaterial {
-  const material = new MeshStandardMaterial({ side: DoubleSide })
+  const material = new MeshStandardMaterial()
   material.defines = { ...material.defines, SUBSTANCES: SUBSTANCE_NAMES.length }
   material.onBeforeCompile = (shader) => patch(shader, uniforms, highlight)
   material.customProgramCacheKey = () => 'substance'

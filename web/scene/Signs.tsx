@@ -44,12 +44,13 @@ export function Arrows({ layout, theme, parts }: SignsProps) {
     return {
       left: arrowArc(radius, width, -Math.PI / 2 - HALF, -Math.PI / 2 + HALF * 0.7),
       right: arrowArc(radius, width, Math.PI / 2 - HALF, Math.PI / 2 + HALF * 0.7),
-      worm: arrowArc(worm, thick, Math.PI / 2 - WORM_HALF, Math.PI / 2 + WORM_HALF * 0.7),
+      worm: arrowArc(worm, thick, -Math.PI / 2 - WORM_HALF, -Math.PI / 2 + WORM_HALF * 0.7),
     }
   }, [layout])
   useEffect(() => () => Object.values(geometries).forEach((geometry) => geometry.dispose()), [geometries])
   const colours = MARK_COLOURS[theme]
-  const front = shaft.collar - shaft.collarWidth
+  /** Under the collar, clear of its pointer and of the wheels' marks. */
+  const front = shaft.collar + shaft.collarWidth / 2
   return (
     <>
       {(['left', 'right'] as const).map((side) => (
@@ -74,7 +75,7 @@ export function Arrows({ layout, theme, parts }: SignsProps) {
         geometry={geometries.worm}
         renderOrder={OVER_WALLS}
         position={[0, 0, front]}
-        rotation={[-WORM_TILT, 0, 0]}
+        rotation={[WORM_TILT, 0, 0]}
       >
         <meshBasicMaterial color={colours.worm} side={DoubleSide} toneMapped={false} transparent />
       </mesh>
