@@ -63,6 +63,8 @@ export function openBench() {
   const outcome = link ? openLink(workshop, link) : keptOutcome
   if (way) workshop.view.setState({ way })
   history.replaceState(null, '', writeAddress(workshop.view.getState().way))
+  const tablet = matchMedia('(min-width: 768px) and (max-width: 1199px)').matches
+  if (tablet) workshop.view.setState({ readingsOpen: false })
   const asked = new URLSearchParams(location.search).get('quality')
   const quality = QUALITIES.find((each) => each === asked)
   if (quality) workshop.view.setState({ quality })

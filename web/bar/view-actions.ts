@@ -22,6 +22,7 @@ export const nextView = ({ view }: Views): void =>
       name: VIEWS[(VIEWS.findIndex(({ view: each }) => each === name) + 1) % VIEWS.length]!.view,
       nonce: nonce + 1,
     },
+    camera: null,
   }))
 
 export const toggleApart = ({ view }: Views): void =>

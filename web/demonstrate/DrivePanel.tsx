@@ -1,6 +1,6 @@
 /** What the bench gives the machine: power, its sense, and what each wheel has to do. */
 import { useBench, useMachine, useWorkshop } from '../frame/workshop.ts'
-import type { Side } from '../../sim/machine/machine.ts'
+import type { Side } from '../../sim/gear/gear-numbers.ts'
 
 const JAMMED = 'jammed'
 

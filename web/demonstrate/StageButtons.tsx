@@ -17,7 +17,7 @@ function ViewsPanel() {
   const now = useView((state) => state.view.name)
   const plan = useView((state) => state.plan)
   const go = (name: (typeof VIEWS)[number]['view']) =>
-    view.setState((state) => ({ view: { name, nonce: state.view.nonce + 1 } }))
+    view.setState((state) => ({ view: { name, nonce: state.view.nonce + 1 }, camera: null }))
   return (
     <div className="column">
       {VIEWS.map((each) => (

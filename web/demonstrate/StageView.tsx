@@ -70,6 +70,7 @@ function Picture() {
           else endDrag(frame)
         }}
         onQuality={(level, why) => view.setState({ drawn: { level, slow: why === 'slow' } })}
+        onCamera={(camera) => view.setState({ camera })}
         onFirstPicture={() => view.setState({ pictureReady: true })}
         onContextLost={() => view.setState({ plan: 'lost' })}
         onNoWebGl={() => view.setState({ plan: 'no-webgl' })}

@@ -4,7 +4,6 @@ import type { Machine } from '../../sim/machine/machine.ts'
 import type { Problem } from '../../sim/machine/problem.ts'
 import { useWorkshop } from '../frame/workshop.ts'
 import type { Autosave } from './autosave.ts'
-import type { Camera } from './link-state.ts'
 import { DropTarget } from './DropTarget.tsx'
 import { MachineSheet } from './MachineSheet.tsx'
 import { OpenProblems } from './OpenProblems.tsx'
@@ -20,13 +19,9 @@ export interface Outcome {
 
 interface FileDeskProps {
   readonly autosave: Autosave
-  /** Where the camera stands, if it was moved from where the view puts it. */
-  readonly camera?: () => Camera | null
   /** What came of the link or the autosave that the page opened with; null when all was well. */
   readonly first?: Outcome | null
 }
-
-const noCamera = () => null
 
 function useOpening(first: Outcome | null) {
   const workshop = useWorkshop()
@@ -57,13 +52,13 @@ function useOpening(first: Outcome | null) {
   return { last, openFiles, choose }
 }
 
-export function FileDesk({ autosave, camera = noCamera, first = null }: FileDeskProps) {
+export function FileDesk({ autosave, first = null }: FileDeskProps) {
   const { last, openFiles, choose } = useOpening(first)
   const onFiles = useCallback((files: readonly File[]) => void openFiles(files), [openFiles])
   const over = useFileDrop(onFiles)
   return (
     <>
-      <MachineSheet autosave={autosave} camera={camera} onMachine={choose} onFiles={onFiles}>
+      <MachineSheet autosave={autosave} onMachine={choose} onFiles={onFiles}>
         {last && last.problems.length > 0 && <OpenProblems {...last} />}
       </MachineSheet>
       {over && <DropTarget />}

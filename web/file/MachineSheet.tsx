@@ -7,14 +7,12 @@ import { Icon } from '../instrument/Icon.tsx'
 import { writeAddress } from './address.ts'
 import type { Autosave } from './autosave.ts'
 import { CopyLink } from './CopyLink.tsx'
-import type { Camera } from './link-state.ts'
 import { MachineList } from './MachineList.tsx'
 import { saveMachine } from './open-save.ts'
 import { linkFor } from './workshop-state.ts'
 
 interface MachineSheetProps {
   readonly autosave: Autosave
-  readonly camera: () => Camera | null
   readonly onMachine: (machine: Machine) => void
   readonly onFiles: (files: readonly File[]) => void
   /** Problems of the last opening. */
@@ -56,12 +54,12 @@ function OpenFile({ onFiles }: Pick<MachineSheetProps, 'onFiles'>) {
 }
 
 /** What was just done is said in here: while the sheet is open, nothing outside of it is heard. */
-function Contents({ autosave, camera, onMachine, onFiles, children }: MachineSheetProps) {
+function Contents({ autosave, onMachine, onFiles, children }: MachineSheetProps) {
   const workshop = useWorkshop()
   const [done, setDone] = useState('')
   const address = () => {
     const { way } = workshop.view.getState()
-    return `${location.href.split('#')[0]}${writeAddress(way, linkFor(workshop, camera()))}`
+    return `${location.href.split('#')[0]}${writeAddress(way, linkFor(workshop))}`
   }
   const save = () => setDone(`Saved as ${saveMachine(workshop.document.store.getState().machine)}.`)
   return (

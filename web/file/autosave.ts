@@ -80,12 +80,12 @@ export function createAutosave({ keeper, text, page, tell }: AutosaveParts) {
   return {
     store,
     /** Something changed: write it once nothing has changed for a while. */
-    changed(): void {
+    changed: (): void => {
       clearTimeout(waiting)
       waiting = setTimeout(write, QUIET_TIME)
       if (store.getState().status !== 'not saved') store.setState({ status: 'waiting' })
     },
-    stop(): void {
+    stop: (): void => {
       clearTimeout(waiting)
       page.removeEventListener('pagehide', write)
     },

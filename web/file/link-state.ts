@@ -2,15 +2,8 @@
 import { TICKS_PER_TURN, type WormTurns } from '../../sim/drive/turns.ts'
 import type { Machine } from '../../sim/machine/machine.ts'
 import { type Bench, PACES } from '../store/bench.ts'
-import { type CaseState, type View, WAYS, type Way } from '../store/view.ts'
+import { type Camera, type CaseState, type View, WAYS, type Way } from '../store/view.ts'
 import type { Rules } from './part.ts'
-
-/** Where the eye is and what it looks at [mm], and how much it takes in, from the bottom to the top [deg]. */
-export interface Camera {
-  readonly position: readonly [number, number, number]
-  readonly target: readonly [number, number, number]
-  readonly field: number
-}
 
 type ViewName = View['view']['name']
 

@@ -4,11 +4,11 @@ import { hold, placeAt } from '../frame/frame.ts'
 import { type Workshop, paceFor } from '../frame/workshop.ts'
 import { noPrediction } from '../store/prediction.ts'
 import { isSame } from './difference.ts'
-import { type Camera, type LinkState, plainState } from './link-state.ts'
+import { type LinkState, plainState } from './link-state.ts'
 import { writeLink } from './state-link.ts'
 
-export function stateOf(workshop: Workshop, camera: Camera | null = null): LinkState {
-  const { way, caseState, motorCut, apart, view, withoutLosses, large } = workshop.view.getState()
+export function stateOf(workshop: Workshop): LinkState {
+  const { way, caseState, motorCut, apart, view, camera, withoutLosses, large } = workshop.view.getState()
   return {
     machine: workshop.document.store.getState().machine,
     way,
@@ -19,13 +19,13 @@ export function stateOf(workshop: Workshop, camera: Camera | null = null): LinkS
 }
 
 /** The link to hand on. Before a prediction is committed it holds the machine and the way, and nothing that was turned. */
-export function linkFor(workshop: Workshop, camera: Camera | null = null): string {
-  const state = stateOf(workshop, camera)
+export function linkFor(workshop: Workshop): string {
+  const state = stateOf(workshop)
   const covered = state.way === 'predict' && workshop.prediction.getState().phase === 'predict'
   return writeLink(covered ? plainState(state.machine, state.way) : state)
 }
 
-/** Sets the page to a state. Undo brings the machine back that was there before; the camera is the stage's to place. */
+/** Sets the page to a state. Undo brings the machine back that was there before. */
 export function openState(workshop: Workshop, state: LinkState): void {
   const { machine, way, picture, moment } = state
   hold(workshop.frame)
@@ -34,7 +34,7 @@ export function openState(workshop: Workshop, state: LinkState): void {
   const uncommitted = way === 'predict' && isSame(plainState(machine, way), state)
   workshop.bench.setState(uncommitted ? { ...state.bench, pace: paceFor(machine) } : state.bench)
   workshop.prediction.setState(noPrediction)
-  const { view: name, caseState, motorCut, apart, withoutLosses, large } = picture
+  const { view: name, camera, caseState, motorCut, apart, withoutLosses, large } = picture
   workshop.view.setState(({ view }) => ({
     way,
     caseState,
@@ -42,7 +42,8 @@ export function openState(workshop: Workshop, state: LinkState): void {
     apart,
     withoutLosses,
     large,
-    view: { name, nonce: view.nonce + 1 },
+    camera,
+    view: { name, nonce: view.nonce + 1, camera },
   }))
   placeAt(workshop.frame, moment.turns, moment.ticks, moment.rest)
   workshop.copyReading()

@@ -1,5 +1,5 @@
 /** Sentences about turning, in the words of the interface. Senses always say from where they are seen. */
-import type { Hand } from '../../sim/machine/machine.ts'
+import type { Hand } from '../../sim/gear/gear-numbers.ts'
 import { type WormTurns, TICKS_PER_TURN, wheelTurnsValue, wormTurnsValue } from '../../sim/drive/turns.ts'
 import { wheelSense } from '../../sim/gear/wheel-motion.ts'
 

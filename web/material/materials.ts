@@ -4,7 +4,6 @@
  */
 import {
   Color,
-  DoubleSide,
   type IUniform,
   MeshStandardMaterial,
   ShaderMaterial,

@@ -3,7 +3,7 @@ import { PerspectiveCamera, Vector3 } from 'three'
 import type { Layout } from '../../sim/pose/layout.ts'
 import { fitPoints } from './fit-points.ts'
 import type { FreeArea } from './stage-props.ts'
-import type { ViewName } from '../store/view.ts'
+import type { Camera, ViewName } from '../store/view.ts'
 import { VIEWS } from './views.ts'
 
 interface Place {
@@ -129,6 +129,27 @@ export function goToView(rig: CameraRig, view: ViewName, cut: boolean): void {
   if (cut) copyPlace(rig.now, rig.to)
   placeCamera(rig)
 }
+
+/** Stands exactly where a camera stood before. */
+export function standAt(rig: CameraRig, { position, target }: Camera): void {
+  const { now } = rig
+  const back = new Vector3(...position).sub(now.target.set(...target))
+  rig.atBookmark = false
+  rig.progress = 1
+  now.distance = Math.max(1, back.length())
+  now.yaw = Math.atan2(back.x, back.z)
+  now.elevation = Math.asin(Math.min(1, Math.max(-1, back.y / now.distance)))
+  placeCamera(rig)
+}
+
+/** Where a person has put the camera; null while it stands at its bookmark. */
+export function movedCamera({ atBookmark, camera, now }: CameraRig): Camera | null {
+  if (atBookmark) return null
+  const rounded = ({ x, y, z }: Vector3): [number, number, number] => [tenth(x), tenth(y), tenth(z)]
+  return { position: rounded(camera.position), target: rounded(now.target), field: FIELD }
+}
+
+const tenth = (length: number): number => Math.round(10 * length) / 10
 
 const shortWay = (angle: number): number => angle - 2 * Math.PI * Math.round(angle / (2 * Math.PI))
 

@@ -2,7 +2,7 @@
 import { createRoot } from '@react-three/fiber'
 import type { WebGLRenderer } from 'three'
 import { createSubstanceMaterials } from '../material/materials.ts'
-import { createCameraRig, goToView, refit } from './camera-rig.ts'
+import { createCameraRig, goToView, movedCamera, refit, standAt } from './camera-rig.ts'
 import { applyQuality, drawFrame } from './draw-frame.ts'
 import { registerElements } from './elements.ts'
 import { machineBodies } from './machine-bodies.ts'
@@ -39,6 +39,7 @@ export function mountStage(container: HTMLElement, props: StageProps): MountedSt
     update: (next) => update(stage, next),
     dispose() {
       stage.mounted = false
+      clearTimeout(stage.telling)
       for (const release of letGo) release()
       stage.root.unmount()
       stage.loop.materials.dispose()
@@ -83,6 +84,7 @@ function createStage(
     again: false,
     timer: newFrameTimer(),
     timing: false,
+    telling: undefined,
     mounted: true,
     container,
     renderer,
@@ -111,9 +113,12 @@ function connect(stage: Mounted, canvas: HTMLCanvasElement): (() => void)[] {
   const detach = attachPointer(canvas, loop, {
     onSelect: (part) => stage.props.onSelect(part),
     onHandDrag: (drag) => stage.props.onHandDrag(drag),
-    wake: () => ticker.wake(),
+    wake: () => {
+      ticker.wake()
+      tellCamera(stage)
+    },
   })
-  goToView(loop.rig, stage.props.view.name, true)
+  takeView(stage, true)
   show(stage)
   return [
     enlist(ticker),
@@ -161,8 +166,22 @@ function update(stage: Mounted, next: StageProps): void {
     refit(loop.rig)
   }
   if (next.view.nonce !== before.view.nonce || next.view.name !== before.view.name) {
-    goToView(loop.rig, next.view.name, next.reducedMotion)
+    takeView(stage, next.reducedMotion)
   }
+}
+
+function takeView({ loop, props }: Mounted, cut: boolean): void {
+  const { name, camera } = props.view
+  goToView(loop.rig, name, cut)
+  if (camera) standAt(loop.rig, camera)
+}
+
+/** The camera is told once it has been left alone for a moment [ms]. */
+const CAMERA_RESTS = 300
+
+function tellCamera(stage: Mounted): void {
+  clearTimeout(stage.telling)
+  stage.telling = setTimeout(() => stage.props.onCamera(movedCamera(stage.loop.rig)), CAMERA_RESTS)
 }
 
 function resize(stage: Mounted): void {

@@ -20,6 +20,8 @@ export interface Mounted {
   time: number
   /** The last frame said that another must follow. */
   again: boolean
+  /** Waiting to tell where a person has put the camera. */
+  telling: ReturnType<typeof setTimeout> | undefined
   readonly timer: FrameTimer
   /** A picture is under way whose cost will be told. */
   timing: boolean

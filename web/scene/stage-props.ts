@@ -4,7 +4,7 @@ import type { Machine } from '../../sim/machine/machine.ts'
 import type { PartName } from '../../sim/pose/parts.ts'
 import type { Theme } from '../material/substances.ts'
 import type { QualityLevel } from './quality.ts'
-import type { ViewName } from '../store/view.ts'
+import type { Camera, View } from '../store/view.ts'
 
 export type CaseState = 'closed' | 'clear' | 'off'
 
@@ -55,7 +55,7 @@ export interface StageProps {
   /** 0 together, 1 all parts off */
   readonly apart: number
   /** Goes to the bookmark whenever `nonce` changes. */
-  readonly view: { readonly name: ViewName; readonly nonce: number }
+  readonly view: View['view']
   readonly marks: boolean
   readonly arrows: boolean
   readonly quality: 'auto' | QualityLevel
@@ -66,6 +66,8 @@ export interface StageProps {
   onSelect(part: PartName | null): void
   onHandDrag(drag: HandDrag): void
   onQuality(level: QualityLevel, why: 'slow' | 'chosen'): void
+  /** A person has moved the camera, or sent it back to the bookmark: null. */
+  onCamera(camera: Camera | null): void
   onFirstPicture(): void
   onContextLost(): void
   onNoWebGl(): void

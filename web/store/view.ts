@@ -12,6 +12,13 @@ export const WAYS: readonly { readonly way: Way; readonly label: string }[] = [
 
 /** A camera bookmark. */
 export type ViewName = 'gears' | 'top' | 'worm' | 'motor' | 'brushes' | 'whole'
+
+/** Where the eye is and what it looks at [mm], and how much it takes in, from the bottom to the top [deg]. */
+export interface Camera {
+  readonly position: readonly [number, number, number]
+  readonly target: readonly [number, number, number]
+  readonly field: number
+}
 export type CaseState = 'closed' | 'clear' | 'off'
 export type Theme = 'light' | 'dark'
 export type Quality = 'auto' | 'low' | 'medium' | 'high'
@@ -25,7 +32,10 @@ export interface View {
   readonly motorCut: boolean
   /** How far the parts stand apart, 0 to 1. */
   readonly apart: number
-  readonly view: { readonly name: ViewName; readonly nonce: number }
+  /** The bookmark, or the camera to begin with instead; gone to whenever `nonce` changes. */
+  readonly view: { readonly name: ViewName; readonly nonce: number; readonly camera?: Camera | null }
+  /** Where a person has moved the camera; null while it stands where the bookmark puts it. */
+  readonly camera: Camera | null
   readonly selected: PartName | null
   readonly quality: Quality
   /** What the stage chose by itself, and why. */
@@ -48,6 +58,7 @@ export const createView = (theme: Theme) =>
     motorCut: true,
     apart: 0,
     view: { name: 'gears', nonce: 0 },
+    camera: null,
     selected: null,
     quality: 'auto',
     drawn: { level: 'low', slow: false },

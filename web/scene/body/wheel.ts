@@ -1,6 +1,6 @@
 /** A wheel with its output shaft, in its own frame about y, and the marks painted on it. */
 import { type BufferGeometry, CylinderGeometry } from 'three'
-import type { Side } from '../../../sim/machine/machine.ts'
+import type { Side } from '../../../sim/gear/gear-numbers.ts'
 import type { Layout } from '../../../sim/pose/layout.ts'
 import { type Detail, roundSegments } from '../detail.ts'
 import { type Piece, box, part, piece, rodY, turnedY } from '../solid.ts'
