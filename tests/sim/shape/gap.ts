@@ -2,8 +2,7 @@ import type { GearNumbers, Side } from '../../../sim/gear/gear-numbers.ts'
 import { pairProportions } from '../../../sim/gear/proportions.ts'
 import { threadForm } from '../../../sim/gear/thread-profile.ts'
 import { toothLimits } from '../../../sim/gear/tooth-limits.ts'
-import { handSign, wheelSense } from '../../../sim/gear/wheel-motion.ts'
-import { meshPhase } from '../../../sim/shape/mesh-phase.ts'
+import { farSidePhase, handSign, wheelSense } from '../../../sim/gear/wheel-motion.ts'
 import type { WheelSurface } from '../../../sim/shape/wheel-surface.ts'
 
 export interface Gaps {
@@ -29,8 +28,7 @@ export function meshGaps(
   const { halfThickness } = threadForm(gearing)
   const P = handSign(gearing.hand) * pair.screwParameter
   const ratio = gearing.wormStarts / gearing.wheelTeeth
-  const phase = meshPhase(gearing)
-  const zero = side === 'right' ? phase.rightWheel : phase.leftWheel
+  const zero = side === 'right' ? 0 : farSidePhase(gearing.wormStarts, gearing.wheelTeeth)
   const axis = side === 'right' ? pair.centreDistance : -pair.centreDistance
   const gaps: Gaps = { least: Infinity, closest: -Infinity }
   for (let n = 0; n < angles; n++) {
@@ -45,7 +43,7 @@ export function meshGaps(
           const z = radius[i]! * Math.sin(angle)
           const r = Math.hypot(x, y)
           if (r >= wormTip || Math.abs(z) > pair.threadLength / 2) continue
-          const along = z - P * (Math.atan2(y, x) - phase.worm - phi)
+          const along = z - P * (Math.atan2(y, x) - phi)
           const fromThread = along - Math.round(along / pair.axialPitch) * pair.axialPitch
           const gap = Math.min(Math.abs(fromThread) - halfThickness(r), r - wormRoot)
           const flank = fromThread > 0 ? 0 : 1
