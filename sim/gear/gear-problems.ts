@@ -6,11 +6,12 @@
  * 10th ed., Tables 15-9 (largest lead angle) and 15-10 (least number of teeth), from memory; between rows we
  * interpolate, outside the table the nearest row holds.
  */
-import { degrees, type GearNumbers } from './gear-numbers.ts'
+import { degrees } from '../quantity/convert.ts'
+import type { GearNumbers } from './gear-numbers.ts'
 import { type PairProportions, pairProportions } from './proportions.ts'
 import { threadForm } from './thread-profile.ts'
 import { toothLimits } from './tooth-limits.ts'
-import { leastTipWidth, undercutFrom } from './tooth-quality.ts'
+import { type FacePlane, facePlanes, leastTipWidth, undercutFrom } from './tooth-quality.ts'
 import { soundHalfFace, toothExists } from './wheel-section.ts'
 import { type SpaceCutter, spaceCutter } from './wheel-space.ts'
 
@@ -101,13 +102,15 @@ export function gearProblems(gearing: GearNumbers): GearProblem[] {
       ),
     ]
   }
+  const halfFace = soundHalfFace(cutter, gearing.wheelWidth)
+  const planes = facePlanes(cutter, halfFace)
   return [
     ...leadProblems(gearing, pair),
-    ...toothCountProblems(gearing, cutter),
+    ...toothCountProblems(gearing, cutter, planes),
     ...quotientProblems(gearing),
     ...threadProblems(gearing, pair),
-    ...tipProblems(gearing, cutter),
-    ...widthProblems(gearing, cutter),
+    ...tipProblems(gearing, cutter, planes),
+    ...widthProblems(gearing, halfFace),
   ]
 }
 
@@ -138,9 +141,13 @@ function leadProblems({ pressureAngle }: GearNumbers, pair: PairProportions): Ge
   ]
 }
 
-function toothCountProblems(gearing: GearNumbers, cutter: SpaceCutter): GearProblem[] {
+function toothCountProblems(
+  gearing: GearNumbers,
+  cutter: SpaceCutter,
+  planes: readonly FacePlane[],
+): GearProblem[] {
   const { wheelTeeth, pressureAngle } = gearing
-  const undercut = undercutFrom(cutter, gearing.wheelWidth)
+  const undercut = undercutFrom(cutter, planes)
   if (undercut !== null) {
     const where = undercut === 0 ? 'over the whole face' : `from ${rounded(undercut)} mm beside the middle on`
     return [
@@ -201,8 +208,8 @@ function threadProblems(gearing: GearNumbers, pair: PairProportions): GearProble
   return problems
 }
 
-function tipProblems(gearing: GearNumbers, cutter: SpaceCutter): GearProblem[] {
-  const least = leastTipWidth(cutter, gearing.wheelWidth)
+function tipProblems(gearing: GearNumbers, cutter: SpaceCutter, planes: readonly FacePlane[]): GearProblem[] {
+  const least = leastTipWidth(cutter, planes)
   const wanted = POINTED * gearing.axialModule
   if (least >= wanted) return []
   return [
@@ -214,8 +221,8 @@ function tipProblems(gearing: GearNumbers, cutter: SpaceCutter): GearProblem[] {
   ]
 }
 
-function widthProblems(gearing: GearNumbers, cutter: SpaceCutter): GearProblem[] {
-  const width = 2 * soundHalfFace(cutter, gearing.wheelWidth)
+function widthProblems(gearing: GearNumbers, halfFace: number): GearProblem[] {
+  const width = 2 * halfFace
   if (width >= gearing.wheelWidth) return []
   return [
     warning(

@@ -58,8 +58,9 @@ function normalForm(px: number, r1: number, p: number, g: number, alphaN: number
   const A = (r1 * Math.sin(tau)) / s - B * r1 * Math.cos(tau)
   const Q = 1 + s * s * B * B
   const leastRadius = (ABOVE_TURNING_POINT * s * Math.abs(A)) / Math.sqrt(Q)
-  const across = (r: number) =>
-    (-s * s * A * B + Math.sqrt(Math.max(0, s ** 4 * A * A * B * B - Q * (s * s * A * A - r * r)))) / Q
+  const middle = -s * s * A * B
+  const constant = middle * middle - Q * s * s * A * A
+  const across = (r: number) => (middle + Math.sqrt(Math.max(0, constant + Q * r * r))) / Q
   return {
     leastRadius,
     halfThickness: (r) => {

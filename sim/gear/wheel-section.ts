@@ -40,7 +40,8 @@ const STUB = 0.25
 const LEAST_HEIGHT = 0.5
 /** A face wider than this part of the hob's tip radius, on each side, has no root (our choice). */
 const WIDEST = 0.9
-const LEAST_FACE = 0.05
+/** Part of the face that is always drawn (our choice). */
+const LEAST_FACE = 0.1
 const FACE_BISECTIONS = 8
 const JUNCTION_BISECTIONS = 12
 
@@ -68,18 +69,22 @@ export function soundTipRadius(cutter: SpaceCutter, y: number): number {
   return root + height
 }
 
+/** Whether a tooth of useful height stands in the plane y, and so in -y: one is the other turned half round. */
 function planeIsSound(cutter: SpaceCutter, y: number): boolean {
-  if (Math.abs(y) > WIDEST * cutter.limits.hobTip) return false
   const root = rootRadius(cutter, y)
   const height = blankRadius(cutter, y) - root
   const nominal = blankRadius(cutter, 0) - rootRadius(cutter, 0)
-  return height > LEAST_HEIGHT * nominal && soundTipRadius(cutter, y) - root > LEAST_HEIGHT * height
+  if (height <= LEAST_HEIGHT * nominal) return false
+  for (let i = 1; i <= LEAST_HEIGHT * LEVELS; i++) {
+    if (toothWidth(cutter, y, root + (height * i) / LEVELS) < cutter.leastLand) return false
+  }
+  return true
 }
 
 /** Half the face width [mm] over which the wheel has teeth, at most half of the width asked for. */
 export function soundHalfFace(cutter: SpaceCutter, wheelWidth: number): number {
-  const holds = (y: number) => planeIsSound(cutter, y) && planeIsSound(cutter, -y)
-  const wanted = wheelWidth / 2
+  const holds = (y: number) => planeIsSound(cutter, y)
+  const wanted = Math.min(wheelWidth / 2, WIDEST * cutter.limits.hobTip)
   if (holds(wanted)) return wanted
   let good = 0
   let bad = wanted
@@ -88,7 +93,7 @@ export function soundHalfFace(cutter: SpaceCutter, wheelWidth: number): number {
     if (holds(middle)) good = middle
     else bad = middle
   }
-  return Math.max(good, Math.min(wanted, LEAST_FACE * wheelWidth))
+  return Math.max(good, LEAST_FACE * wanted)
 }
 
 /** Whether the middle of the wheel has a tooth of useful height. */
@@ -137,8 +142,9 @@ export function wheelSection(cutter: SpaceCutter, y: number, detail: SectionDeta
     const junction = junctionRadius(cutter, sigma, y, tip)
     for (let i = 0; i <= side; i++) {
       const at = sigma < 0 ? i : points - 1 - i
-      radius[at] = i === side ? root : levelRadius(i, detail, tip, junction, root)
-      writeSpaceEdge(edge, cutter, sigma, y, radius[at]!)
+      const R = i === side ? root : levelRadius(i, detail, tip, junction, root)
+      writeSpaceEdge(edge, cutter, sigma, y, R)
+      radius[at] = R
       chi[at] = edge.chi
       if (!edge.corner) contact[at] = edge.contact
     }

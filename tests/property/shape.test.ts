@@ -2,7 +2,6 @@ import fc from 'fast-check'
 import { expect, test } from 'vitest'
 import type { GearNumbers } from '../../sim/gear/gear-numbers.ts'
 import { gearProblems } from '../../sim/gear/gear-problems.ts'
-import { wheelOutline, wormSilhouette } from '../../sim/shape/section.ts'
 import { wheelMesh } from '../../sim/shape/wheel-mesh.ts'
 import { wormMesh } from '../../sim/shape/worm-mesh.ts'
 import { topology } from '../sim/shape/welded.ts'
@@ -19,7 +18,7 @@ const gearings: fc.Arbitrary<GearNumbers> = fc
     diameterQuotient: fc.double({ min: 5, max: 25, noNaN: true }),
     pressureAngle: fc.double({ min: 10, max: 30, noNaN: true }),
     friction: fc.constant(0.1),
-    wheelModules: fc.double({ min: 2, max: 8, noNaN: true }),
+    wheelModules: fc.double({ min: 2, max: 80, noNaN: true }),
   })
   .map(({ wheelModules, ...rest }) => ({ ...rest, wheelWidth: wheelModules * rest.axialModule }))
 
@@ -38,17 +37,12 @@ test(`500 random pairs, seed ${SEED}: worm and wheel are finite, closed, oriente
   )
 })
 
-test(`500 random pairs, seed ${SEED}: problems and flat drawings hold no NaN`, () => {
+test(`500 random pairs, seed ${SEED}: problems hold no NaN`, () => {
   fc.assert(
     fc.property(gearings, (gearing) => {
       for (const { message, path } of gearProblems(gearing)) {
         expect(message).not.toMatch(/NaN|Infinity|undefined/)
         expect(path).toMatch(/^gearing\.\w+$/)
-      }
-      expect(wheelOutline(gearing).every(Number.isFinite)).toBe(true)
-      const { tipEdges, rootEdges, rightProfile, leftProfile } = wormSilhouette(gearing)
-      for (const line of [...tipEdges, ...rootEdges, rightProfile, leftProfile]) {
-        expect(line.every(Number.isFinite)).toBe(true)
       }
     }),
     { seed: SEED, numRuns: 500 },

@@ -57,6 +57,15 @@ test('a wheel wider than its teeth reach is told the width that works, and that 
   expect(found({ wheelTeeth: 30, wheelWidth: width * 0.99 })).not.toContain('warning gearing.wheelWidth')
 })
 
+test('a wheel far wider than the worm is told the same width as one a little too wide', () => {
+  const told = (wheelWidth: number) =>
+    /at most [\d.]+ mm/.exec(
+      gearProblems({ ...oneToTwenty, wheelTeeth: 30, wheelWidth }).at(-1)?.message ?? '',
+    )?.[0]
+  expect(told(24)).toMatch(/mm/)
+  for (const wheelWidth of [60, 200, 2000]) expect(told(wheelWidth)).toBe(told(24))
+})
+
 test('numbers that are none are errors at their fields, all at once', () => {
   expect(found({ wormStarts: 1.5, wheelTeeth: Number.NaN, axialModule: -2, pressureAngle: 90 })).toEqual([
     'error gearing.wormStarts',

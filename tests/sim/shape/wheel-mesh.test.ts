@@ -1,10 +1,10 @@
 import { expect, test } from 'vitest'
 import { pairProportions } from '../../../sim/gear/proportions.ts'
+import { toothWidth } from '../../../sim/gear/wheel-section.ts'
 import { blankRadius, spaceCutter } from '../../../sim/gear/wheel-space.ts'
 import { flankPoint } from '../../../sim/gear/wheel-flank.ts'
 import { wheelBody } from '../../../sim/shape/body.ts'
 import { wheelDetail } from '../../../sim/shape/detail.ts'
-import { leftWheelZero, rightWheelZero } from '../../../sim/shape/mesh-phase.ts'
 import { wheelMesh } from '../../../sim/shape/wheel-mesh.ts'
 import { wheelSurface } from '../../../sim/shape/wheel-surface.ts'
 import { near } from '../../support/near.ts'
@@ -125,11 +125,8 @@ test('a wheel turned half round about a tooth space is itself, so the same part 
       near(there.radius, here.radius, 1e-12)
       near(there.chi, -here.chi, 1e-12)
     }
+    const cutter = spaceCutter(pair)
+    const R = pairProportions(pair).referenceRadiusWheel
+    for (const y of [1, 3, 5]) near(toothWidth(cutter, -y, R), toothWidth(cutter, y, R), 1e-9)
   }
-})
-
-test('at zero turns the right wheel stands as it was made and only the left one needs its part of a pitch', () => {
-  expect(rightWheelZero()).toBe(0)
-  expect(leftWheelZero(oneToTwenty)).toBe(Math.PI / 20)
-  expect(leftWheelZero({ ...oneToTwenty, wormStarts: 2 })).toBe(0)
 })
