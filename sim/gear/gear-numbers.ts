@@ -1,4 +1,4 @@
-/** The numbers that a worm pair is made from, in the units of the trade; `Gearing` of the machine has the same fields. */
+/** The numbers that a worm pair is made from, in the units of the trade. */
 export type Hand = 'right' | 'left'
 export type Side = 'left' | 'right'
 export type ThreadProfile = 'ZA' | 'ZN' | 'ZI'
@@ -18,6 +18,3 @@ export interface GearNumbers {
   /** Effective face width of the wheels [mm] */
   readonly wheelWidth: number
 }
-
-export const radians = (degrees: number): number => (degrees * Math.PI) / 180
-export const degrees = (angle: number): number => (angle * 180) / Math.PI

@@ -7,7 +7,8 @@
  *   q   diameter quotient d1/m  z2  teeth                r2      reference radius of the wheel
  *   g   lead angle              a   centre distance      alpha   pressure angle: n normal, x axial, t1 transverse
  */
-import { type GearNumbers, radians } from './gear-numbers.ts'
+import { radians } from '../quantity/convert.ts'
+import type { GearNumbers } from './gear-numbers.ts'
 
 /** Addendum, and clearance at the root, in axial modules: full depth teeth (JIS practice; 0.157 and 0.2 are also in use). */
 const ADDENDUM = 1

@@ -3,6 +3,8 @@
  * Each number is in the unit that the trade writes for it; the unit is told by the field table (`fields.ts`), and
  * `drive/drive.ts` turns everything into SI once. Nothing here knows how a machine behaves.
  */
+import type { GearNumbers } from '../gear/gear-numbers.ts'
+
 export interface Machine {
   readonly format: 'counterturn-machine'
   readonly version: 1
@@ -144,25 +146,7 @@ export interface Rotor {
   readonly fanBlades: number
 }
 
-export type Hand = 'right' | 'left'
-export type Side = 'left' | 'right'
-export type ThreadProfile = 'ZA' | 'ZN' | 'ZI'
-
-export interface Gearing {
-  readonly profile: ThreadProfile
-  readonly hand: Hand
-  readonly wormStarts: number
-  readonly wheelTeeth: number
-  /** [mm] */
-  readonly axialModule: number
-  readonly diameterQuotient: number
-  /** Normal pressure angle [deg] */
-  readonly pressureAngle: number
-  /** Coefficient of friction in the mesh while running */
-  readonly friction: number
-  /** Effective face width of the wheels [mm] */
-  readonly wheelWidth: number
-}
+export type Gearing = GearNumbers
 
 export interface Outputs {
   /** Each wheel with its shaft and brush [kg cm2] */

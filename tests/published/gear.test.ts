@@ -1,6 +1,6 @@
 /** Printed figures of the gear trade; each tolerance is half a unit of the last printed digit unless it says more. */
 import { describe, expect, test } from 'vitest'
-import { degrees, type GearNumbers, radians } from '../../sim/gear/gear-numbers.ts'
+import type { GearNumbers } from '../../sim/gear/gear-numbers.ts'
 import {
   axialShare,
   type Driver,
@@ -33,6 +33,7 @@ import {
 import { threadForm } from '../../sim/gear/thread-profile.ts'
 import { flankPoint, rackSlope, rackTilt, wheelGeneration } from '../../sim/gear/wheel-flank.ts'
 import { farSidePhase, wheelSense } from '../../sim/gear/wheel-motion.ts'
+import { degrees, radians } from '../../sim/quantity/convert.ts'
 import { near } from '../support/near.ts'
 
 const MOTT = 'R. L. Mott, Machine Elements in Mechanical Design, 4th ed. (Pearson, 2004)'

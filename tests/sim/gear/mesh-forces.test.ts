@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest'
-import { radians } from '../../../sim/gear/gear-numbers.ts'
 import { bearingReactions, meshForces, type MeshLoad, radialLoad } from '../../../sim/gear/mesh-forces.ts'
 import { leadAngle } from '../../../sim/gear/proportions.ts'
+import { radians } from '../../../sim/quantity/convert.ts'
 import { near } from '../../support/near.ts'
 
 /** 1/20, module 2, q 10, steel on greased nylon, 600 N mm on each wheel; in N and mm. */
