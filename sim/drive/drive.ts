@@ -3,6 +3,8 @@ import type { ChopperCircuit } from '../electric/chopper.ts'
 import type { Primary } from '../electric/transformer.ts'
 import { wheelDrivingEfficiency, wormDrivingEfficiency } from '../gear/efficiency.ts'
 import type { Gearing, Load, Machine, PermanentMagnetMotor, Supply } from '../machine/machine.ts'
+import { TURN } from '../quantity/constants.ts'
+import { radians, radPerSecond } from '../quantity/convert.ts'
 import type { Work } from './work.ts'
 import { newWork } from './work.ts'
 
@@ -50,13 +52,13 @@ export interface Drive {
   readonly choppers: readonly ChopperCircuit[]
   /** One per step of a crank, otherwise empty [rad/s] */
   readonly crankSpeeds: readonly number[]
-  /** Fastest rate at which speed settles, for choosing the step length [1/s] */
-  readonly settlingRate: number
+  /** Largest slope of motor torque over speed [N m s/rad] */
+  readonly motorSlope: number
+  /** Inertia at the worm when the wheels drive [kg m2]; positive where the drive is computed */
+  readonly leastInertia: number
   readonly work: Work
 }
 
-const RADIANS_PER_SECOND = (2 * Math.PI) / 60 // of 1 r/min
-const RADIANS = Math.PI / 180 // of 1 deg
 const KG_M2 = 1e-4 // of 1 kg cm2
 const MILLI = 1e-3
 const KILO = 1e3
@@ -96,25 +98,31 @@ export function compileDrive(machine: Machine): Drive {
   const { wormStarts: starts, wheelTeeth: teeth } = gearing
   const electric = compileElectric(machine)
   const mesh = compileMesh(gearing)
-  const drive = {
+  const ratio = teeth / starts
+  const rotorInertia = rotor.inertia * KG_M2
+  const wheelInertia = outputs.wheelInertia * KG_M2
+  const leastInertia = rotorInertia + (2 * Math.min(0, mesh.backwardEfficiency) * wheelInertia) / ratio ** 2
+  return {
     ...electric,
     ...mesh,
+    notComputed: electric.notComputed ?? paradox(leastInertia),
     starts,
     teeth,
-    ratio: teeth / starts,
+    ratio,
     handSign: gearing.hand === 'right' ? (1 as const) : (-1 as const),
     steps: machine.control.steps.length,
     supplyKind: machine.supply.kind,
-    rotorInertia: rotor.inertia * KG_M2,
+    rotorInertia,
+    motorSlope: motorSlope(electric),
+    leastInertia,
     frictionTorque: rotor.frictionTorque,
     viscousTorque: rotor.viscousTorque,
     fanTorque: rotor.fanTorque,
-    wheelInertia: outputs.wheelInertia * KG_M2,
+    wheelInertia,
     bearingTorque: outputs.bearingTorque,
     loads: outputs.loads,
     work: newWork(),
   }
-  return { ...drive, settlingRate: settlingRate(drive), notComputed: electric.notComputed ?? paradox(drive) }
 }
 
 function demandFinite(value: unknown, path: string): void {
@@ -126,7 +134,7 @@ function demandFinite(value: unknown, path: string): void {
 
 function compileMesh(gearing: Gearing): Pick<Drive, 'forwardEfficiency' | 'backwardEfficiency'> {
   const gamma = Math.atan(gearing.wormStarts / gearing.diameterQuotient)
-  const alphaN = gearing.pressureAngle * RADIANS
+  const alphaN = radians(gearing.pressureAngle)
   return {
     forwardEfficiency: wormDrivingEfficiency(gamma, alphaN, gearing.friction),
     backwardEfficiency: wheelDrivingEfficiency(gamma, alphaN, gearing.friction),
@@ -136,7 +144,7 @@ function compileMesh(gearing: Gearing): Pick<Drive, 'forwardEfficiency' | 'backw
 function compileElectric(machine: Machine): Electric {
   const { supply, control, motor } = machine
   if (control.kind === 'crank' && supply.kind === 'crank')
-    return { ...unpowered, crankSpeeds: control.steps.map((step) => step.speed * RADIANS_PER_SECOND) }
+    return { ...unpowered, crankSpeeds: control.steps.map((step) => radPerSecond(step.speed)) }
   if (control.kind === 'taps' && motor?.kind === 'permanent-magnet') return compileTaps(machine, motor)
   if (control.kind === 'chopper' && motor?.kind === 'permanent-magnet') return compileChopper(machine, motor)
   if (motor?.kind === 'universal')
@@ -169,7 +177,7 @@ function compileTaps(machine: Machine, motor: PermanentMagnetMotor): Electric {
     primaries,
     bridges: control.steps.map((tap, step) => ({
       emfPeak: Math.SQRT2 * primaries[step]!.emf,
-      angularFrequency: 2 * Math.PI * supply.frequency,
+      angularFrequency: TURN * supply.frequency,
       sourceResistance: tap.resistance + supply.resistance / primaries[step]!.turnsRatio ** 2,
       sourceInductance: tap.inductance * MILLI,
       motorResistance: motor.resistance,
@@ -207,22 +215,15 @@ const pickMotor = (motor: PermanentMagnetMotor): Pick<Drive, 'emfConstant' | 'br
 const windingInductance = (motor: PermanentMagnetMotor): number =>
   Math.max(motor.inductance * MILLI, LEAST_INDUCTANCE)
 
-type Mechanics = Omit<Drive, 'settlingRate'>
-
-/** Inertia at the worm when the wheels drive; it must stay positive for the motion to be determined. */
-const leastInertia = (drive: Mechanics): number =>
-  drive.rotorInertia + (2 * Math.min(0, drive.backwardEfficiency) * drive.wheelInertia) / drive.ratio ** 2
-
-const paradox = (drive: Mechanics): string | null =>
-  leastInertia(drive) > 0
-    ? null
-    : 'The mesh locks so strongly for wheels this heavy that rigid parts have no definite motion; make the wheels lighter.'
-
-/** Motor, losses and loads as slopes of torque over speed, on the least inertia. */
-function settlingRate(drive: Mechanics): number {
-  const circuit = drive.bridges[0] ?? drive.choppers[0]
-  const motor = circuit ? drive.emfConstant ** 2 / circuit.motorResistance : 0
-  const load = Math.max(...drive.loads.map((each) => Math.abs(each.linear)), 0)
-  const slope = motor + drive.viscousTorque + (2 * load) / (drive.ratio ** 2 * drive.forwardEfficiency)
-  return slope / Math.max(leastInertia(drive), Number.MIN_VALUE)
+/** No period mean of a current falls faster with the opposing voltage than through the winding alone. */
+function motorSlope(electric: Electric): number {
+  const circuit = electric.bridges[0] ?? electric.choppers[0]
+  return circuit ? electric.emfConstant ** 2 / circuit.motorResistance : 0
 }
+
+/** The inertia must stay positive for the motion to be determined. */
+const paradox = (leastInertia: number): string | null =>
+  leastInertia > 0
+    ? null
+    : 'The mesh locks so strongly for wheels this heavy that rigid parts have no definite motion; ' +
+      'make the wheels lighter.'

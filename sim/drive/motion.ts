@@ -6,9 +6,6 @@ import type { Drive } from './drive.ts'
 import type { DriveInput } from './input.ts'
 import type { WheelWork, Work } from './work.ts'
 
-/** Torque that a jammed wheel holds before anything gives: more than any part here could transmit [N m]. */
-const JAM_TORQUE = 1e4
-
 const NO_LOAD: Load = { name: '', active: 0, passive: 0, linear: 0, quadratic: 0 }
 
 export const leftLoad = (drive: Drive, input: DriveInput): Load => drive.loads[input.leftLoad] ?? NO_LOAD
@@ -42,8 +39,8 @@ export function accelerate(drive: Drive, input: DriveInput): void {
   const s = work.motion
   setRotorDrag(drive)
   const net = work.torque - work.rotorDrag
-  setDrag(work.left, leftLoad(drive, input), drive, input.sense, input.jammed === 'left')
-  setDrag(work.right, rightLoad(drive, input), drive, input.sense, input.jammed === 'right')
+  setDrag(work.left, leftLoad(drive, input), drive, input.sense)
+  setDrag(work.right, rightLoad(drive, input), drive, input.sense)
   const left = work.left.drag
   const right = work.right.drag
   const wheelPart = wheelInertia / ratio
@@ -60,6 +57,12 @@ export function accelerate(drive: Drive, input: DriveInput): void {
   work.acceleration = (net - (leftShare * left + rightShare * right) / ratio) / inertia
 }
 
+/** Sets torque and acceleration at work.speed, the sense of motion held. */
+export function respond(drive: Drive, input: DriveInput): void {
+  solveTorque(drive, input)
+  accelerate(drive, input)
+}
+
 function setRotorDrag(drive: Drive): void {
   const { work } = drive
   work.rotorDrag =
@@ -68,13 +71,12 @@ function setRotorDrag(drive: Drive): void {
     drive.fanTorque * work.speed * Math.abs(work.speed)
 }
 
-function setDrag(wheel: WheelWork, load: Load, drive: Drive, sense: number, jammed: boolean): void {
+function setDrag(wheel: WheelWork, load: Load, drive: Drive, sense: number): void {
   const s = drive.work.motion
   const speed = drive.work.speed / drive.ratio
-  const jam = jammed ? JAM_TORQUE : 0
   wheel.load =
     sense * load.active +
-    s * (load.passive + jam) +
+    s * load.passive +
     load.linear * speed +
     load.quadratic * speed * Math.abs(speed)
   wheel.drag = wheel.load + s * drive.bearingTorque
@@ -83,8 +85,8 @@ function setDrag(wheel: WheelWork, load: Load, drive: Drive, sense: number, jamm
 /** Fills the torques through both meshes at work.speed, work.motion and work.acceleration. */
 export function loadMeshes(drive: Drive, input: DriveInput): void {
   const { work } = drive
-  setDrag(work.left, leftLoad(drive, input), drive, input.sense, input.jammed === 'left')
-  setDrag(work.right, rightLoad(drive, input), drive, input.sense, input.jammed === 'right')
+  setDrag(work.left, leftLoad(drive, input), drive, input.sense)
+  setDrag(work.right, rightLoad(drive, input), drive, input.sense)
   loadMesh(work.left, drive)
   loadMesh(work.right, drive)
 }

@@ -1,26 +1,30 @@
+import { TURN } from '../quantity/constants.ts'
+import { stepBackward } from './backward-step.ts'
 import type { Drive } from './drive.ts'
 import type { DriveInput } from './input.ts'
-import { accelerate, canMove, senseMotion, solveTorque, start } from './motion.ts'
+import { canMove, respond, senseMotion, solveTorque, start } from './motion.ts'
+import { boundRate } from './settling.ts'
 import type { DriveState } from './state.ts'
 import { countStep } from './state.ts'
 import { advanceTurns, TICKS_PER_TURN } from './turns.ts'
 
 /** Time in which a hand brings a resting crank to its speed, so that the picture does not jump [s]. Our choice. */
 const CRANK_RISE = 0.3
-/** Largest product of step and settling rate: well inside what Runge-Kutta of fourth order keeps stable (2.78). */
+/** Largest product of span and settling rate: well inside what Runge-Kutta of fourth order keeps stable (2.78). */
 const CALM = 0.5
-const MOST_PARTS = 200
+/** Where a step would need more parts than this, the drive settles within it, and implicit parts are taken. */
+const MOST_PARTS = 32
+const BACKWARD_PARTS = 8
 /** Standstill is met to this part of the speed before. */
 const LANDED = 1e-13
 const MOST_LANDINGS = 60
-/** Times that a part of a step may come to zero speed. */
-const MOST_LEGS = 4
-const TURN = 2 * Math.PI
 
 /**
- * Moves the drive on by dt of model time, 0 < dt <= 1/240 s, at cycle means: Runge-Kutta of fourth order on the speed
- * within one sense of motion. A step in which the speed would change sign is cut where it is zero; there friction holds
- * the drive, or it goes on the other way. Allocates nothing: numbers go from function to function in fields.
+ * Moves the drive on by dt of model time at cycle means; dt > 0 [s], at most 1/240 s where the way to the steady speed
+ * matters and not only where it ends. Runge-Kutta of fourth order on the speed within one sense of motion, in parts
+ * that suit the rate at which the speed settles; implicit parts where it settles much faster. A part in which the
+ * speed would change sign is cut where it is zero; there friction holds the drive, or it goes on the other way.
+ * Allocates nothing: numbers go from function to function in fields.
  */
 export function step(state: DriveState, drive: Drive, input: DriveInput, dt: number): void {
   countStep(state, dt)
@@ -51,27 +55,37 @@ function turnCrank(state: DriveState, drive: Drive, input: DriveInput): void {
   turnOn(state, drive, input)
 }
 
+/**
+ * Every part but one that lands takes at least 1/MOST_PARTS of the step, so the loop ends. Of one variable and without
+ * time in it, the motion can come to rest once only; were rounding to bring it there again, it stays for what is left.
+ */
 function run(state: DriveState, drive: Drive, input: DriveInput): void {
   const { work } = drive
-  const wanted = Math.ceil((state.stepLength * drive.settlingRate) / CALM)
-  const parts = wanted > MOST_PARTS ? MOST_PARTS : wanted > 1 ? wanted : 1
-  for (let part = 0; part < parts; part++) {
-    let left = state.stepLength / parts
-    for (let leg = 0; leg < MOST_LEGS && left > 0; leg++) {
-      if (work.speed === 0) {
-        solveTorque(drive, input)
-        start(drive, input)
-        if (work.motion === 0) break
-      }
-      work.from = work.speed
-      work.span = left
-      rungeKutta(drive, input)
-      if (work.speed * work.motion < 0) land(drive, input)
-      turnOn(state, drive, input)
-      left -= work.span
-    }
+  let left = state.stepLength
+  for (let landings = 0; left > 0 && landings < 2; left -= work.span) {
+    respondFrom(drive, input)
+    if (work.motion === 0) break
+    work.from = work.speed
+    work.push = work.acceleration
+    work.reach = Math.abs(work.from) + Math.abs(work.push) * left
+    boundRate(drive, input)
+    const calm = CALM / work.rate
+    const isCalm = calm * MOST_PARTS >= state.stepLength
+    work.span = isCalm ? calm : state.stepLength / BACKWARD_PARTS
+    if (work.span > left) work.span = left
+    if (isCalm) stepForward(drive, input)
+    else stepBackward(drive, input)
+    if (work.speed === 0) landings++
+    turnOn(state, drive, input)
   }
   settle(state, drive, input)
+}
+
+/** Acceleration at work.speed; at rest the sense of motion too, 0 where friction holds the drive. */
+function respondFrom(drive: Drive, input: DriveInput): void {
+  if (drive.work.speed !== 0) return respond(drive, input)
+  solveTorque(drive, input)
+  start(drive, input)
 }
 
 /** Adds the angle turned to the count: in the field, because as an argument the number could cost a box. */
@@ -80,13 +94,16 @@ function turnOn(state: DriveState, drive: Drive, input: DriveInput): void {
   advanceTurns(state.turns, 0)
 }
 
+function stepForward(drive: Drive, input: DriveInput): void {
+  const { work } = drive
+  rungeKutta(drive, input)
+  if (work.speed * work.motion < 0) land(drive, input)
+}
+
 /** Takes work.from over work.span with the sense of motion held; leaves the speed and the angle turned. */
 function rungeKutta(drive: Drive, input: DriveInput): void {
   const { work } = drive
-  const { from, span } = work
-  work.speed = from
-  respond(drive, input)
-  const k1 = work.acceleration
+  const { from, span, push: k1 } = work
   work.speed = from + (span / 2) * k1
   respond(drive, input)
   const k2 = work.acceleration
@@ -98,11 +115,6 @@ function rungeKutta(drive: Drive, input: DriveInput): void {
   const k4 = work.acceleration
   work.speed = from + (span / 6) * (k1 + 2 * (k2 + k3) + k4)
   work.turned = span * (from + (span / 6) * (k1 + k2 + k3))
-}
-
-function respond(drive: Drive, input: DriveInput): void {
-  solveTorque(drive, input)
-  accelerate(drive, input)
 }
 
 /** Shortens work.span until the speed at its end is zero: false position, halving where that lags. */
@@ -131,9 +143,7 @@ function land(drive: Drive, input: DriveInput): void {
 /** Leaves in the state the speed reached and the acceleration that belongs to it. */
 function settle(state: DriveState, drive: Drive, input: DriveInput): void {
   const { work } = drive
-  solveTorque(drive, input)
-  if (work.speed === 0) start(drive, input)
-  else accelerate(drive, input)
+  respondFrom(drive, input)
   // Adding 0 turns a negative zero into a plain one.
   state.speed = input.sense * work.speed + 0
   state.acceleration = input.sense * work.acceleration + 0

@@ -18,6 +18,16 @@ export interface Work {
   span: number
   from: number
   turned: number
+  /** Acceleration at the start of the stretch [rad/s2] */
+  push: number
+  /** Largest size of speed in question [rad/s], and a bound of the rate at which speed settles up to there [1/s] */
+  reach: number
+  rate: number
+  /** Speed gained in an implicit step and what that misses its equation by; the same of a gain too small [rad/s] */
+  gain: number
+  miss: number
+  nearGain: number
+  nearMiss: number
   /** Torque of motor or hand on the worm shaft [N m] */
   torque: number
   /** Part of its limit at which dry friction holds: -1 about to turn backward, 1 about to turn forward */
@@ -61,6 +71,13 @@ export const newWork = (): Work => ({
   span: 0,
   from: 0,
   turned: 0,
+  push: 0,
+  reach: 0,
+  rate: 0,
+  gain: 0,
+  miss: 0,
+  nearGain: 0,
+  nearMiss: 0,
   torque: 0,
   hold: 0,
   rotorDrag: 0,
