@@ -107,7 +107,7 @@ function CountPanel() {
   )
 }
 
-export function SettingField() {
+function SettingField() {
   const { bench } = useWorkshop()
   const setting = useBench((now) => now.setting)
   const steps = useMachine((machine) => machine.control.steps.length)

@@ -20,7 +20,7 @@ import {
 import type { Motion } from '../store/readout.ts'
 
 /** Screen time of one step [s] */
-export const SCREEN_STEP = 1 / 240
+const SCREEN_STEP = 1 / 240
 /** A frame that comes later than this after the last one is taken as this late [s]. */
 const LATEST = 1
 

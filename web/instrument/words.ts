@@ -2,6 +2,7 @@
 import type { Hand } from '../../sim/gear/gear-numbers.ts'
 import { type WormTurns, TICKS_PER_TURN, wheelTurnsValue, wormTurnsValue } from '../../sim/drive/turns.ts'
 import { wheelSense } from '../../sim/gear/wheel-motion.ts'
+import { mixedText, mixedTurns } from './mixed.ts'
 
 const SMALL = [
   'no',
@@ -46,17 +47,11 @@ const FRACTIONS: Readonly<Record<string, string>> = {
   '7/8': '⅞',
 }
 
-const divisor = (a: number, b: number): number => (b === 0 ? a : divisor(b, a % b))
-
 /** z2/z1 as people write it: 20, 13½, 10⅓, 5 2/7. */
-export function mixedNumber(z2: number, z1: number): string {
-  const whole = Math.floor(z2 / z1)
-  const rest = z2 - whole * z1
-  if (rest === 0) return String(whole)
-  const common = divisor(rest, z1)
-  const fraction = `${rest / common}/${z1 / common}`
-  const sign = FRACTIONS[fraction]
-  return sign ? `${whole}${sign}` : `${whole} ${fraction}`
+function mixedNumber(z2: number, z1: number): string {
+  const mixed = mixedTurns(z2, z1)
+  const sign = FRACTIONS[`${mixed.top}/${mixed.bottom}`]
+  return sign ? `${mixed.whole}${sign}` : mixedText(mixed)
 }
 
 const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1)
@@ -76,7 +71,7 @@ export function ratioSentence(z1: number, z2: number): string {
   return `Each turn of ${starts} moves both wheels on by ${teeth}. A wheel has ${z2} teeth.`
 }
 
-export const senseWord = (sense: number): string => (sense > 0 ? 'anticlockwise' : 'clockwise')
+const senseWord = (sense: number): string => (sense > 0 ? 'anticlockwise' : 'clockwise')
 
 const amount = (turns: number): string => {
   const size = Math.abs(turns)

@@ -11,5 +11,3 @@ export function createAnnouncer() {
   const store = createStore<Announcement>(() => ({ text: '', nonce: 0 }))
   return { store, say: (text: string) => store.setState((last) => ({ text, nonce: last.nonce + 1 })) }
 }
-
-export type Announcer = ReturnType<typeof createAnnouncer>
