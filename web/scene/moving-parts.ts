@@ -4,7 +4,6 @@ import { PART_NAMES, type PartName } from '../../sim/pose/parts.ts'
 import { POSE_STRIDE } from '../../sim/pose/pose.ts'
 
 export type Turner = 'worm' | 'left' | 'right'
-const TURNERS: readonly Turner[] = ['worm', 'left', 'right']
 
 export interface MovingParts {
   /** In the order of PART_NAMES; null where the machine lacks the part. */
