@@ -1,0 +1,30 @@
+/** `npm run pictures`: takes the README's picture of the built program anew. */
+import { mkdirSync } from 'node:fs'
+import { join } from 'node:path'
+import { chromium } from '@playwright/test'
+import { BROWSER_FLAGS, findBrowser } from './browser.mjs'
+import { ROOT } from './project.mjs'
+import { buildSite, serveSite, siteIsFresh } from './site.mjs'
+
+const FOLDER = join(ROOT, 'assets/pictures')
+
+if (!siteIsFresh()) await buildSite()
+const site = await serveSite({ port: 0 })
+const browser = await chromium.launch({ executablePath: await findBrowser(), args: BROWSER_FLAGS })
+const page = await browser.newPage({ viewport: { width: 1440, height: 900 } })
+page.setDefaultTimeout(120_000)
+await page.goto(`${site.addresses[0]}?quality=high`)
+await page.waitForFunction(() => window.counterturn)
+await page.evaluate(() => window.counterturn.ready)
+await page.getByLabel('Setting', { exact: true }).fill('3')
+await page.evaluate(() => {
+  document.activeElement?.blur()
+  window.counterturn.placeAt(24, 90)
+})
+await page.keyboard.press('Space')
+await page.evaluate(() => window.counterturn.advance(0.05))
+await page.waitForTimeout(2000)
+mkdirSync(FOLDER, { recursive: true })
+await page.screenshot({ path: join(FOLDER, 'demonstrate.png') })
+await browser.close()
+await site.close()
