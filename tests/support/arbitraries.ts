@@ -73,10 +73,10 @@ const machineAround = (demo: Machine): fc.Arbitrary<Machine> =>
       },
     }))
 
-export const arbitraryMachine: fc.Arbitrary<Machine> = fc.oneof(...demoMachines.map(machineAround))
+const arbitraryMachine: fc.Arbitrary<Machine> = fc.oneof(...demoMachines.map(machineAround))
 
 /** Input that the machine offers: a rectified supply knows one polarity. */
-export const arbitraryInput = (machine: Machine): fc.Arbitrary<DriveInput> =>
+const arbitraryInput = (machine: Machine): fc.Arbitrary<DriveInput> =>
   fc.record({
     setting: whole(0, machine.control.steps.length - 1),
     connected: fc.oneof({ weight: 4, arbitrary: fc.constant(true) }, fc.constant(false)),
