@@ -7,7 +7,7 @@
  *   Fa1  axial force on the worm = tangential  g       lead angle [rad], in (0, pi/2)
  *        force Ft2 on the wheel [N]            mu      coefficient of friction, >= 0
  *   Ft1  tangential force on the worm [N]      r1, r2  reference radii [m]
- *   Fr   force that parts the axes [N]         T2      load torque on a wheel [N m], >= 0
+ *   Fr   force that parts the axes [N]         T2      load torque on a wheel [N m]
  *
  * Components of one mesh: R. G. Budynas and J. K. Nisbett, Shigley's Mechanical Engineering Design, 8th to 10th ed.,
  * section 13-17, from memory. Signs on both sides, sums and reactions: statics, derived here.
@@ -65,8 +65,7 @@ export interface MeshLoad {
   readonly hand: 1 | -1
   /** Sense in which the worm turns about +z */
   readonly wormSense: 1 | -1
-  readonly driver: Driver
-  /** Torque between each wheel and its shaft [N m], not negative */
+  /** Torque with which each wheel resists the worm's turning [N m]; below 0 that wheel drives the worm */
   readonly rightTorque: number
   readonly leftTorque: number
 }
@@ -90,17 +89,21 @@ export interface MeshForces {
 // Plus zero, so that a force that is not there never reads as minus zero.
 const opposite = ([x, y, z]: Vector): Vector => [0 - x, 0 - y, 0 - z]
 
+/** Components in one mesh whose wheel resists with torque T2, or drives with it below 0. */
+function componentsUnder(T2: number, { r2, alphaN, g, mu }: MeshLoad): MeshComponents {
+  const driver = T2 < 0 ? 'wheel' : 'worm'
+  return meshComponents(Math.abs(T2) / r2 / axialShare(alphaN, g, mu, driver), alphaN, g, mu, driver)
+}
+
 export function meshForces(load: MeshLoad): MeshForces {
-  const { r1, r2, alphaN, g, mu, driver } = load
-  const components = (torque: number) =>
-    meshComponents(torque / r2 / axialShare(alphaN, g, mu, driver), alphaN, g, mu, driver)
-  const right = components(load.rightTorque)
-  const left = components(load.leftTorque)
+  const { r1, r2, hand, wormSense, rightTorque, leftTorque } = load
+  const right = componentsUnder(rightTorque, load)
+  const left = componentsUnder(leftTorque, load)
   // Turning the other way, or being driven, loads the other flank: tangential and axial forces change sides.
-  const s = load.wormSense * (driver === 'worm' ? 1 : -1)
-  const along = s * load.hand
-  const fromRight: Vector = [-right.radial, -s * right.tangential, along * right.axial]
-  const fromLeft: Vector = [left.radial, s * left.tangential, along * left.axial]
+  const sR = rightTorque < 0 ? -wormSense : wormSense
+  const sL = leftTorque < 0 ? -wormSense : wormSense
+  const fromRight: Vector = [-right.radial, -sR * right.tangential, sR * hand * right.axial]
+  const fromLeft: Vector = [left.radial, sL * left.tangential, sL * hand * left.axial]
   return {
     right,
     left,
@@ -110,8 +113,8 @@ export function meshForces(load: MeshLoad): MeshForces {
     onLeftWheel: opposite(fromLeft),
     wormForce: [fromRight[0] + fromLeft[0], fromRight[1] + fromLeft[1], fromRight[2] + fromLeft[2]],
     wormMoment: [0, r1 * (fromLeft[2] - fromRight[2]), r1 * (fromRight[1] - fromLeft[1])],
-    onRightWheelTorque: -along * right.axial * r2,
-    onLeftWheelTorque: along * left.axial * r2,
+    onRightWheelTorque: -fromRight[2] * r2,
+    onLeftWheelTorque: fromLeft[2] * r2,
   }
 }
 

@@ -1,5 +1,5 @@
 /** Printed figures of the gear trade: forces, speeds and efficiency. Tolerances: half of the last printed digit, or as said. */
-import { expect, test } from 'vitest'
+import { test } from 'vitest'
 import { wormDrivingEfficiency } from '../../sim/gear/efficiency.ts'
 import {
   axialShare,
@@ -125,7 +125,6 @@ test('second wheel on the 2/30 worm doubles torque and thrust and takes the side
     mu: 0.03,
     hand: 1,
     wormSense: 1,
-    driver: 'worm',
     rightTorque: torque,
     leftTorque: torque,
   })

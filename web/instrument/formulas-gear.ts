@@ -1,6 +1,8 @@
 /** Formulas of the worm pair: what follows from its numbers alone, and the forces in a mesh. */
 import type { FormulaRow } from './formula.ts'
 import { PI, call, fraction, minus, product, root, sum } from './formula-tree.ts'
+import type { Situation } from './situation.ts'
+import { meshForce, wormThrust } from './worm-forces.ts'
 
 const HANDBOOK =
   'R. G. Budynas and J. K. Nisbett, Shigley’s Mechanical Engineering Design, worm gearing, from memory.'
@@ -20,24 +22,30 @@ const DRIVING = 'Holds while the worm drives the wheel.'
 const forces = (side: 'left' | 'right') => {
   const index = side === 'left' ? 'L' : 'R'
   const axial = fraction(side === 'left' ? 'T2L' : 'T2R', 'r2')
-  const row = { unit: 'N', source: HANDBOOK, holds: DRIVING } as const
+  const row = (force: 'axial' | 'tangential' | 'radial') =>
+    ({
+      unit: 'N',
+      source: HANDBOOK,
+      holds: DRIVING,
+      reading: (situation: Situation) => meshForce(situation, side, force),
+    }) as const
   return {
     axial: {
-      ...row,
+      ...row('axial'),
       title: `Axial force on the worm, ${side} mesh`,
       letter: 'F',
       index: `a${index}`,
       right: axial,
     },
     tangential: {
-      ...row,
+      ...row('tangential'),
       title: `Tangential force on the worm, ${side} mesh`,
       letter: 'F',
       index: `t${index}`,
       right: product(axial, fraction(sum(product(cosAlpha, sinGamma), product('mu', cosGamma)), flank)),
     },
     radial: {
-      ...row,
+      ...row('radial'),
       title: `Force that parts worm and wheel, ${side} mesh`,
       letter: 'F',
       index: `r${index}`,
@@ -138,6 +146,7 @@ export const GEAR_FORMULAS = {
     index: 'a',
     unit: 'N',
     right: fraction(sum('T2L', 'T2R'), 'r2'),
+    reading: wormThrust,
     source: 'Both wheels push the worm the same way along its axis, so their axial forces add up. Statics.',
   },
   leftAxialForce: left.axial,

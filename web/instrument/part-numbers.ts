@@ -2,9 +2,10 @@
 import { pairProportions } from '../../sim/gear/proportions.ts'
 import type { PartName } from '../../sim/pose/parts.ts'
 import { rpm } from '../../sim/quantity/convert.ts'
-import { type FormulaId, formulaValue } from './formulas.ts'
-import { type Unit, givenFigure, quantityText } from './reading-text.ts'
+import type { FormulaId } from './formulas.ts'
+import { type Unit, figureOf, givenFigure, quantityText } from './reading-text.ts'
 import type { Situation } from './situation.ts'
+import { sideLoad, threadSliding, wormThrust } from './worm-forces.ts'
 
 export interface PartNumber {
   readonly name: string
@@ -70,7 +71,11 @@ const output =
     ]
   }
 
-const rotor: Numbers = ({ machine, reading }) => {
+const push = (situation: Situation): PartNumber =>
+  number('Push along the worm, both meshes', wormThrust(situation), 'N', 'wormThrust')
+
+const rotor: Numbers = (situation) => {
+  const { machine, reading } = situation
   const { gearing } = machine
   return [
     {
@@ -85,13 +90,11 @@ const rotor: Numbers = ({ machine, reading }) => {
       'leadAngle',
     ),
     number('Speed', rpm(reading.wormSpeed), 'r/min', 'motorSpeed'),
+    { name: 'Sliding speed on the teeth', text: `${figureOf(threadSliding(situation), '')} m/s` },
+    push(situation),
     given('Inertia', machine.rotor.inertia, 'kg cm²'),
   ]
 }
-
-const bearings: Numbers = (situation) => [
-  number('Push along the worm, both meshes', formulaValue('wormThrust', situation), 'N', 'wormThrust'),
-]
 
 const NUMBERS: Record<PartName, Numbers> = {
   case: () => [],
@@ -113,8 +116,14 @@ const NUMBERS: Record<PartName, Numbers> = {
     ...(machine.motor ? [given('Drop of both brushes', machine.motor.brushDrop, 'V')] : []),
     number('Lost at the brushes', reading.brushLoss, 'W', 'brushLoss'),
   ],
-  frontBearing: bearings,
-  rearBearing: ({ reading }) => [number('Friction of the rotor', reading.frictionLoss, 'W', 'frictionLoss')],
+  frontBearing: (situation) => [
+    push(situation),
+    number('Side load from both meshes', sideLoad(situation, 'front'), 'N'),
+  ],
+  rearBearing: (situation) => [
+    number('Side load from both meshes', sideLoad(situation, 'rear'), 'N'),
+    number('Friction of the rotor', situation.reading.frictionLoss, 'W', 'frictionLoss'),
+  ],
   leftWheel: wheel('left'),
   rightWheel: wheel('right'),
   leftBrush: output('left'),

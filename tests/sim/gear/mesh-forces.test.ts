@@ -13,7 +13,6 @@ const load: MeshLoad = {
   mu: 0.09,
   hand: 1,
   wormSense: 1,
-  driver: 'worm',
   rightTorque: 600,
   leftTorque: 600,
 }
@@ -89,10 +88,18 @@ test('worm turns the wheels opposite ways with the load torque, and they are pus
 })
 
 test('driven by the wheels: 4.2 % of their work arrives at 0.09, nothing beyond the locking friction 0.0940', () => {
-  const driven = (mu: number) => meshForces({ ...load, mu, driver: 'wheel' })
+  const driven = (mu: number) => meshForces({ ...load, mu, rightTorque: -600, leftTorque: -600 })
   near((driven(0.09).wormMoment[2] * 20) / 1200, 0.042, 0.0005)
   expect(driven(0.0939).wormMoment[2]).toBeGreaterThan(0)
   expect(driven(0.0941).wormMoment[2]).toBeLessThan(0)
+})
+
+test('a wheel that drives while the other resists loads the other flank: their thrusts are taken from each other', () => {
+  const forces = meshForces({ ...load, rightTorque: 600, leftTorque: -200 })
+  near(forces.wormForce[2], 20, 1e-12)
+  near(forces.onRightWheelTorque, -600, 1e-9)
+  near(forces.onLeftWheelTorque, -200, 1e-9)
+  expect(forces.onLeftWheel[0]).toBeLessThan(0)
 })
 
 test('power into the worm is power out plus what friction takes on the flank', () => {
