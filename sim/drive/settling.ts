@@ -10,13 +10,17 @@ import type { Load } from '../machine/machine.ts'
  */
 export function boundRate(drive: Drive, input: DriveInput): void {
   const { work } = drive
-  let slope = drive.viscousTorque + 2 * drive.fanTorque * work.reach
+  work.rate = drive.viscousTorque + 2 * drive.fanTorque * work.reach
   // Unplugged, only a motor that is turned the wrong way drives a current.
-  if (input.connected || work.speed < 0) slope += drive.motorSlope
-  slope += loadSlope(drive, leftLoad(drive, input)) + loadSlope(drive, rightLoad(drive, input))
-  work.rate = slope / drive.leastInertia
+  if (input.connected || work.speed < 0) work.rate += drive.motorSlope
+  addSlope(drive, leftLoad(drive, input))
+  addSlope(drive, rightLoad(drive, input))
+  work.rate /= drive.leastInertia
 }
 
-const loadSlope = (drive: Drive, load: Load): number =>
-  (load.linear + (2 * load.quadratic * drive.work.reach) / drive.ratio) /
-  (drive.ratio * drive.ratio * drive.forwardEfficiency)
+/** Adds the slope of a load to the field, because handing the number back could cost a box. */
+function addSlope(drive: Drive, load: Load): void {
+  const { work, ratio } = drive
+  work.rate +=
+    (load.linear + (2 * load.quadratic * work.reach) / ratio) / (ratio * ratio * drive.forwardEfficiency)
+}
