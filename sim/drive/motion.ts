@@ -63,6 +63,18 @@ export function respond(drive: Drive, input: DriveInput): void {
   accelerate(drive, input)
 }
 
+/** Acceleration at work.speed; at rest the sense of motion too, 0 where friction or a jam holds the drive. */
+export function respondFrom(drive: Drive, input: DriveInput): void {
+  const { work } = drive
+  if (work.speed !== 0) {
+    work.motion = Math.sign(work.speed)
+    respond(drive, input)
+  } else {
+    solveTorque(drive, input)
+    start(drive, input)
+  }
+}
+
 function setRotorDrag(drive: Drive): void {
   const { work } = drive
   work.rotorDrag =
@@ -75,10 +87,7 @@ function setDrag(wheel: WheelWork, load: Load, drive: Drive, sense: number): voi
   const s = drive.work.motion
   const speed = drive.work.speed / drive.ratio
   wheel.load =
-    sense * load.active +
-    s * load.passive +
-    load.linear * speed +
-    load.quadratic * speed * Math.abs(speed)
+    sense * load.active + s * load.passive + load.linear * speed + load.quadratic * speed * Math.abs(speed)
   wheel.drag = wheel.load + s * drive.bearingTorque
 }
 

@@ -17,14 +17,17 @@ export interface OperatingPoint {
   readonly stallTorque: number
 }
 
-const MOST_DOUBLINGS = 60
+/** No worm gets there: what still gains speed here runs away [rad/s] */
+const RUNAWAY = 2 ** 20
+const MOST_DOUBLINGS = 20
 const SLICES = 64
 const MOST_HALVINGS = 200
 
-/** Steady running with this input, or null where the drive is not computed. */
+/** Steady running with this input; null where the drive is not computed, and where its load drives it ever faster. */
 export function operatingPoint(drive: Drive, input: DriveInput): OperatingPoint | null {
   if (!canMove(drive)) return null
   const speed = input.sense * steadySpeed(drive, input)
+  if (!Number.isFinite(speed)) return null
   const reading = readAt(newReading(), drive, input, speed, 0)
   return {
     reading,
@@ -64,6 +67,7 @@ function surplus(drive: Drive, input: DriveInput, motion: number, size: number):
 function outermostRest(drive: Drive, input: DriveInput, motion: number): number {
   let high = 1
   for (let i = 0; i < MOST_DOUBLINGS && surplus(drive, input, motion, high) > 0; i++) high *= 2
+  if (high >= RUNAWAY) return Infinity
   const slice = high / SLICES
   let low = high - slice
   while (low > 0 && surplus(drive, input, motion, low) <= 0) {

@@ -4,7 +4,7 @@ import { solvePrimary } from '../electric/transformer.ts'
 import type { Drive } from './drive.ts'
 import { holdAtRest } from './hold.ts'
 import type { DriveInput } from './input.ts'
-import { demandTorque, loadMeshes, senseMotion, solveTorque } from './motion.ts'
+import { canMove, demandTorque, loadMeshes, respondFrom, senseMotion, solveTorque } from './motion.ts'
 import type { DriveState } from './state.ts'
 
 /**
@@ -130,11 +130,18 @@ export function readAt(
   return out
 }
 
-/** Reads a drive as it stands in its state: `readAt` for the frame, where even two boxed numbers count. */
+/**
+ * Reads a drive as it stands in its state. The acceleration is worked out anew, so that an input that has just changed
+ * is read with what it does, and a jam as the standstill that it is; only a hand on the crank prescribes it.
+ */
 export function readState(out: Reading, drive: Drive, input: DriveInput, state: DriveState): Reading {
-  out.wormSpeed = state.speed
-  drive.work.speed = input.sense * state.speed
-  drive.work.acceleration = input.sense * state.acceleration
+  const { work } = drive
+  const jammed = input.jammed !== 'none'
+  out.wormSpeed = jammed ? 0 : state.speed
+  work.speed = input.sense * out.wormSpeed
+  work.acceleration = jammed ? 0 : input.sense * state.acceleration
+  const prescribed = drive.crankSpeeds.length > 0 && input.connected
+  if (!jammed && !prescribed && canMove(drive)) respondFrom(drive, input)
   read(out, drive, input)
   return out
 }

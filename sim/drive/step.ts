@@ -2,7 +2,7 @@ import { TURN } from '../quantity/constants.ts'
 import { stepBackward } from './backward-step.ts'
 import type { Drive } from './drive.ts'
 import type { DriveInput } from './input.ts'
-import { canMove, respond, senseMotion, solveTorque, start } from './motion.ts'
+import { canMove, respond, respondFrom, senseMotion } from './motion.ts'
 import { boundRate } from './settling.ts'
 import type { DriveState } from './state.ts'
 import { countStep } from './state.ts'
@@ -79,13 +79,6 @@ function run(state: DriveState, drive: Drive, input: DriveInput): void {
     turnOn(state, drive, input)
   }
   settle(state, drive, input)
-}
-
-/** Acceleration at work.speed; at rest the sense of motion too, 0 where friction holds the drive. */
-function respondFrom(drive: Drive, input: DriveInput): void {
-  if (drive.work.speed !== 0) return respond(drive, input)
-  solveTorque(drive, input)
-  start(drive, input)
 }
 
 /** Adds the angle turned to the count: in the field, because as an argument the number could cost a box. */

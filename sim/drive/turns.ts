@@ -37,7 +37,9 @@ export function advanceTurns(t: WormTurns, delta: number): void {
   const sum = t.rest + delta * TICKS_PER_TURN
   const whole = Math.floor(sum)
   t.rest = sum - whole
-  carry(t, t.ticks + whole)
+  // A step back that is too small for rounding to show leaves the place as it was.
+  if (t.rest >= 1) t.rest = 0
+  else carry(t, t.ticks + whole)
 }
 
 /** Moves on by whole ticks, exactly, and lets go of what was left below a tick. */
@@ -67,13 +69,26 @@ export const wholeWheelTurns = (t: WormTurns, z1: number, z2: number): number =>
   return whole + Math.floor((left + Math.floor((t.ticks * z1) / TICKS_PER_TURN)) / z2)
 }
 
-/** Part of the current wheel turn, in [0, 1). */
-export const wheelFraction = (t: WormTurns, z1: number, z2: number): number => {
+/**
+ * Writes the part of the current worm turn, in [0, 1], and of the current wheel turn, in [0, 1). Into an array, since
+ * a number that is handed back may cost the frame a box.
+ */
+export function writeFractions(out: Float64Array, t: WormTurns, z1: number, z2: number): void {
   const teeth = t.turns * z1
   const left = teeth - Math.floor(teeth / z2) * z2
   const ticks = left * TICKS_PER_TURN + t.ticks * z1
   const turn = z2 * TICKS_PER_TURN
-  return ((ticks % turn) + t.rest * z1) / turn
+  out[0] = (t.ticks + t.rest) / TICKS_PER_TURN
+  out[1] = ((ticks % turn) + t.rest * z1) / turn
+  // Rounding of a rest just below a whole tick.
+  if (out[1] >= 1) out[1] = 1 - 2 ** -53
+}
+
+/** Part of the current wheel turn, in [0, 1). */
+export function wheelFraction(t: WormTurns, z1: number, z2: number): number {
+  const fractions = new Float64Array(2)
+  writeFractions(fractions, t, z1, z2)
+  return fractions[1]!
 }
 
 export const wheelTurnsValue = (t: WormTurns, z1: number, z2: number): number =>

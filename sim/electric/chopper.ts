@@ -1,5 +1,6 @@
 import type { CurrentCycle } from './cycle.ts'
 import { circulate, clearCycle } from './cycle.ts'
+import { averageDecay } from './decay.ts'
 
 /** A battery, one switch, a freewheel diode and a motor; all SI. */
 export interface ChopperCircuit {
@@ -30,22 +31,13 @@ export interface ChopperCircuit {
 export function solveChopper(cycle: CurrentCycle, circuit: ChopperCircuit): void {
   const { voltage, sourceResistance, motorResistance, motorInductance, period, duty } = circuit
   clearCycle(cycle)
-  const whole = duty >= 1
-  const drop = whole ? 0 : circuit.switchDrop
-  const r1 = sourceResistance + motorResistance
-  const i1 = (voltage - drop - cycle.opposing) / r1
-  if (whole) {
-    if (i1 <= 0) return
-    cycle.mean = i1
-    cycle.square = i1 * i1
-    cycle.conducting = 1
-    cycle.sourceMean = i1
-    cycle.sourceSquare = i1 * i1
-    cycle.sourcePower = voltage * i1
+  if (duty >= 1) {
+    conductAlways(cycle, circuit)
     return
   }
+  const i1 = (voltage - circuit.switchDrop - cycle.opposing) / (sourceResistance + motorResistance)
   const i2 = -(circuit.freewheelDrop + cycle.opposing) / motorResistance
-  const tau1 = motorInductance / r1
+  const tau1 = motorInductance / (sourceResistance + motorResistance)
   const tau2 = motorInductance / motorResistance
   const on = duty * period
   const rise = -Math.expm1(-on / tau1)
@@ -57,25 +49,36 @@ export function solveChopper(cycle: CurrentCycle, circuit: ChopperCircuit): void
   const low = continuous ? repeating : 0
   const high = low + (i1 - low) * rise
   const off = continuous ? period - on : tau2 * Math.log1p(-high / i2)
-  const fall = continuous ? wholeFall : high / (high - i2)
-
-  const onMean = i1 * on + (low - i1) * tau1 * rise
-  const onSquare =
-    i1 * i1 * on +
-    2 * i1 * (low - i1) * tau1 * rise +
-    (low - i1) * (low - i1) * (tau1 / 2) * rise * (2 - rise)
-  const offMean = i2 * off + (high - i2) * tau2 * fall
-  const offSquare =
-    i2 * i2 * off +
-    2 * i2 * (high - i2) * tau2 * fall +
-    (high - i2) * (high - i2) * (tau2 / 2) * fall * (2 - fall)
-  cycle.mean = (onMean + offMean) / period
-  cycle.square = (onSquare + offSquare) / period
+  const { decay } = cycle
+  decay.start = low
+  decay.aim = i1
+  decay.x = on / tau1
+  averageDecay(decay)
+  const onPart = on / period
+  cycle.sourceMean = onPart * decay.mean
+  cycle.sourceSquare = onPart * decay.square
+  cycle.sourcePower = voltage * cycle.sourceMean
+  decay.start = high
+  decay.aim = i2
+  decay.x = off / tau2
+  averageDecay(decay)
+  cycle.freewheelMean = (off / period) * decay.mean
+  cycle.mean = cycle.sourceMean + cycle.freewheelMean
+  cycle.square = cycle.sourceSquare + (off / period) * decay.square
   cycle.conducting = (on + off) / period
-  cycle.sourceMean = onMean / period
-  cycle.sourceSquare = onSquare / period
-  cycle.sourcePower = (voltage * onMean) / period
-  cycle.freewheelMean = offMean / period
+}
+
+/** A relay past the switch: direct current, which it lets flow out of the battery only. */
+function conductAlways(cycle: CurrentCycle, circuit: ChopperCircuit): void {
+  const { voltage, sourceResistance, motorResistance } = circuit
+  const current = (voltage - cycle.opposing) / (sourceResistance + motorResistance)
+  if (current <= 0) return
+  cycle.mean = current
+  cycle.square = current * current
+  cycle.conducting = 1
+  cycle.sourceMean = current
+  cycle.sourceSquare = current * current
+  cycle.sourcePower = voltage * current
 }
 
 /** With the battery off, the freewheel diode still lets a motor that is turned the wrong way drive a current. */

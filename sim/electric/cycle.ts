@@ -1,3 +1,6 @@
+import type { Decay } from './decay.ts'
+import { newDecay } from './decay.ts'
+
 /** Means of one electrical period at a speed that stands still in time. Written in place; all SI. */
 export interface CurrentCycle {
   /** Emf and brush drop that the current works against, in the supply's sense [V]; set before solving */
@@ -20,6 +23,8 @@ export interface CurrentCycle {
   freewheelMean: number
   /** Current in the primary of a transformer [A r.m.s.] */
   primary: number
+  /** The stretch of current that is being averaged */
+  readonly decay: Decay
 }
 
 export const newCycle = (): CurrentCycle => ({
@@ -33,6 +38,7 @@ export const newCycle = (): CurrentCycle => ({
   sourceQuadrature: 0,
   freewheelMean: 0,
   primary: 0,
+  decay: newDecay(),
 })
 
 /** Forgets the means and keeps what the current works against. */

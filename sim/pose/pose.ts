@@ -1,5 +1,5 @@
 /** Where every part is and how it is turned: the last step before the picture, shared by the 3D and the drawn view. */
-import { type WormTurns, wheelFraction, wormFraction } from '../drive/turns.ts'
+import { type WormTurns, wheelFraction, wormFraction, writeFractions } from '../drive/turns.ts'
 import { BEGINS, eased, wholeWay } from './apart.ts'
 import type { Layout } from './layout.ts'
 import { PART_NAMES, type PartName } from './parts.ts'
@@ -56,6 +56,8 @@ export interface PosePlan {
   /** Where on the slider, 0 to 1, that move begins */
   readonly begins: Float64Array
   readonly spins: Uint8Array
+  /** Of the worm's and the wheels' turns, for the frame that is being written */
+  readonly fractions: Float64Array
   readonly layout: Layout
 }
 
@@ -93,7 +95,7 @@ export function posePlan(layout: Layout): PosePlan {
   for (const part of ['rightWheel', 'rightBrush'] as const)
     place[3 * INDEX[part]] = layout.gears.centreDistance
   for (const part of ['leftBrush', 'rightBrush'] as const) place[3 * INDEX[part] + 1] = layout.output.brush
-  return { place, way, begins, spins, layout }
+  return { place, way, begins, spins, fractions: new Float64Array(2), layout }
 }
 
 /**
@@ -103,10 +105,11 @@ export function posePlan(layout: Layout): PosePlan {
  * apart - 0 together, 1 all parts off
  */
 export function writePoses(out: Float32Array, plan: PosePlan, turns: WormTurns, apart: number): Float32Array {
-  const { place, way, begins, spins, layout } = plan
-  const worm = wormAngle(turns) / 2
-  const left = leftWheelAngle(layout, turns) / 2
-  const right = rightWheelAngle(layout, turns) / 2
+  const { place, way, begins, spins, fractions, layout } = plan
+  writeFractions(fractions, turns, layout.starts, layout.teeth)
+  const worm = Math.PI * fractions[0]!
+  const left = layout.leftSense * Math.PI * fractions[1]!
+  const right = layout.rightSense * Math.PI * fractions[1]!
   for (let part = 0; part < spins.length; part++) {
     const at = part * POSE_STRIDE
     for (let axis = 0; axis < 3; axis++) {

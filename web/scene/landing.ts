@@ -1,10 +1,10 @@
 /** A wheel's pointer swells for a moment when the mark lands on it. */
 import type { Object3D } from 'three'
-import { type WormTurns, wheelFraction } from '../../sim/drive/turns.ts'
+import { type WormTurns, writeFractions } from '../../sim/drive/turns.ts'
 
 export interface Landing {
-  /** Part of the wheel's turn at the last frame */
-  fraction: number
+  /** Of the worm's and the wheels' turns at the last frame */
+  readonly fractions: Float64Array
   /** Since the mark landed [s] */
   since: number
 }
@@ -12,7 +12,7 @@ export interface Landing {
 const SWELL_SECONDS = 0.15
 const SWELL = 0.15
 
-export const newLanding = (): Landing => ({ fraction: 0, since: SWELL_SECONDS })
+export const newLanding = (): Landing => ({ fractions: new Float64Array(2), since: SWELL_SECONDS })
 
 /** Between two frames the mark passed or reached its pointer: the fraction ran over, or came to rest on zero. */
 const landed = (before: number, now: number): boolean =>
@@ -26,9 +26,10 @@ export function followLanding(
   z2: number,
   elapsed: number,
 ): boolean {
-  const fraction = wheelFraction(turns, z1, z2)
-  landing.since = landed(landing.fraction, fraction) ? 0 : Math.min(SWELL_SECONDS, landing.since + elapsed)
-  landing.fraction = fraction
+  const { fractions } = landing
+  const before = fractions[1]!
+  writeFractions(fractions, turns, z1, z2)
+  landing.since = landed(before, fractions[1]!) ? 0 : Math.min(SWELL_SECONDS, landing.since + elapsed)
   return landing.since < SWELL_SECONDS
 }
 

@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest'
 import { compileDrive } from '../../../sim/drive/drive.ts'
 import { firstInput } from '../../../sim/drive/input.ts'
+import { operatingPoint } from '../../../sim/drive/operating-point.ts'
 import { newReading, readAt, readState } from '../../../sim/drive/reading.ts'
 import { restState } from '../../../sim/drive/state.ts'
 import { step } from '../../../sim/drive/step.ts'
@@ -61,4 +62,38 @@ test('what is not computed reads as nothing, and never as NaN', () => {
 test('loads and steps that a machine does not have read as no load and no supply', () => {
   const reading = read(100, 0, { ...firstInput(), setting: 99, leftLoad: 99 })
   expect([reading.leftTorque, reading.inputPower]).toEqual([0, 0])
+})
+
+test('an input that has just changed is read with what it does, not with the motion before', () => {
+  const drive = compileDrive(bootCleaner)
+  const input = { ...firstInput(), setting: 4 }
+  const state = restState()
+  for (let n = 0; n < 960; n++) step(state, drive, input, 1 / 240)
+  const out = newReading()
+  for (const change of [
+    { connected: false },
+    { leftLoad: 1 },
+    { setting: 0 },
+    { connected: true, setting: 4 },
+  ]) {
+    readState(out, drive, { ...input, ...change }, state)
+    expect(Math.abs(out.residual)).toBeLessThan(1e-9)
+  }
+  readState(out, drive, { ...input, jammed: 'left' }, state)
+  expect(out.wormSpeed).toBe(0)
+  expect(out.leftTorque).toBeLessThan(4)
+  expect(Math.abs(out.residual)).toBeLessThan(1e-9)
+})
+
+test('a load that drives a back-driving pair ever faster has no steady speed', () => {
+  const freed = {
+    ...bootCleaner,
+    rotor: { ...bootCleaner.rotor, viscousTorque: 0, fanTorque: 0 },
+    gearing: { ...bootCleaner.gearing, wormStarts: 4, wheelTeeth: 40, friction: 0.02 },
+    outputs: {
+      ...bootCleaner.outputs,
+      loads: [{ name: 'falling weight', active: -2, passive: 0, linear: 0, quadratic: 0 }],
+    },
+  }
+  expect(operatingPoint(compileDrive(freed), { ...firstInput(), connected: false })).toBeNull()
 })

@@ -1,15 +1,8 @@
 import { describe, expect, test } from 'vitest'
-import { checkMachine, checkShape, checkValue } from '../../../sim/machine/check.ts'
+import { checkShape, checkValue } from '../../../sim/machine/check.ts'
 import { FIELDS, fieldsOf, withValue } from '../../../sim/machine/fields.ts'
-import type { Problem } from '../../../sim/machine/problem.ts'
-import { bootCleaner, classroomModel, cordWinder, demoMachines, ventOpener } from '../../support/machines.ts'
-
-const at = (problems: readonly Problem[], path: string): string[] =>
-  problems
-    .filter((problem) => problem.path === path)
-    .map(({ severity, message }) => `${severity}: ${message}`)
-
-const shapeAt = (value: unknown, path: string): string[] => at(checkShape(value).problems, path)
+import { bootCleaner, demoMachines, ventOpener } from '../../support/machines.ts'
+import { at, shapeAt } from './told-at.ts'
 
 test.each(demoMachines)('the $name is a machine without an error or a warning', (machine) => {
   const { machine: read, problems } = checkValue(machine)
@@ -66,71 +59,6 @@ describe('numbers', () => {
   test('a negative zero becomes zero, which a file can hold', () => {
     const { machine } = checkShape(withValue(bootCleaner, 'supply.resistance', -0))
     expect(Object.is(machine?.supply.kind === 'mains' && machine.supply.resistance, 0)).toBe(true)
-  })
-})
-
-describe('parts that do not go together', () => {
-  const { transformer, rectifier, motor, supply, control } = bootCleaner
-
-  test.each([
-    ['taps behind a battery', { ...bootCleaner, supply: ventOpener.supply }, 'supply.kind'],
-    ['taps behind a crank', { ...bootCleaner, supply: { kind: 'crank' } }, 'supply.kind'],
-    ['taps without a transformer', { ...bootCleaner, transformer: null }, 'transformer'],
-    [
-      'a permanent-magnet motor on mains without a rectifier',
-      { ...bootCleaner, rectifier: null },
-      'rectifier',
-    ],
-    ['taps with a universal motor', { ...bootCleaner, motor: cordWinder.motor }, 'motor.kind'],
-    ['taps without a motor', { ...bootCleaner, motor: null }, 'motor'],
-    ['a chopper behind mains', { ...ventOpener, supply }, 'supply.kind'],
-    ['a transformer behind a battery', { ...ventOpener, transformer }, 'transformer'],
-    ['a rectifier behind a battery', { ...ventOpener, rectifier }, 'rectifier'],
-    ['phase control behind a battery', { ...cordWinder, supply: ventOpener.supply }, 'supply.kind'],
-    ['phase control of a permanent-magnet motor', { ...cordWinder, motor }, 'motor.kind'],
-    ['phase control behind a transformer', { ...cordWinder, transformer }, 'transformer'],
-    ['a crank with a motor', { ...classroomModel, motor }, 'motor'],
-    ['a crank with mains', { ...classroomModel, supply }, 'supply.kind'],
-    ['a crank with a transformer', { ...classroomModel, transformer }, 'transformer'],
-  ])('%s', (_, value, path) => {
-    const { machine, problems } = checkShape(value)
-    expect(machine).toBeNull()
-    expect(problems.map((problem) => problem.path)).toEqual([path])
-    expect(problems[0]?.message).toMatch(/^must be .* where the control is '.*', got /)
-  })
-
-  test('the message about a supply says which controls go with it', () => {
-    expect(shapeAt({ ...classroomModel, supply }, 'supply.kind')).toEqual([
-      "error: must be 'crank' where the control is 'crank', got 'mains', which goes with 'taps' or 'phase'",
-    ])
-  })
-
-  test('a control of another supply shows each of its misfits at once', () => {
-    const { problems } = checkShape({ ...classroomModel, control })
-    expect(problems.map(({ path }) => path)).toEqual(['supply.kind', 'transformer', 'rectifier', 'motor'])
-  })
-})
-
-describe('the mains', () => {
-  const mains = (path: string, value: number): string[] => shapeAt(withValue(bootCleaner, path, value), path)
-
-  // IEC 60038: 230 V within 10 %, from memory; EN 50160: 50 Hz, 49.5 to 50.5 Hz usually and 47 to 52 Hz always
-  test.each([
-    ['supply.voltage', 207, []],
-    ['supply.voltage', 253, []],
-    ['supply.voltage', 206.9, ['warning: is usually 207 to 253 V at a 230 V supply, got 206.9 V']],
-    ['supply.voltage', 253.1, ['warning: is usually 207 to 253 V at a 230 V supply, got 253.1 V']],
-    ['supply.voltage', 120, []],
-    ['supply.frequency', 49.5, []],
-    ['supply.frequency', 50.5, []],
-    ['supply.frequency', 60, []],
-    ['supply.frequency', 49.4, ['warning: is usually 49.5 to 50.5 Hz at a 50 Hz supply, got 49.4 Hz']],
-    ['supply.frequency', 60.6, ['warning: is usually 59.5 to 60.5 Hz at a 60 Hz supply, got 60.6 Hz']],
-    ['supply.frequency', 52.1, ['error: must be 47 to 52 Hz or 57 to 62 Hz, got 52.1 Hz']],
-    ['supply.frequency', 56.9, ['error: must be 47 to 52 Hz or 57 to 62 Hz, got 56.9 Hz']],
-    ['supply.frequency', 46.9, ['error: must be a number, 47 to 62 Hz, got 46.9 Hz']],
-  ])('%s of %s', (path, value, told) => {
-    expect(mains(path, value)).toEqual(told)
   })
 })
 
@@ -271,59 +199,5 @@ describe('all at once', () => {
     )
     const patterns = broken.map(({ path, when }) => `${when} ${path.replace(/\[\d+\]/g, '.*')}`)
     expect(new Set(patterns).size).toBe(FIELDS.length)
-  })
-})
-
-describe('the physics of the mesh', () => {
-  const locking = (friction: number): (string | undefined)[] =>
-    at(checkMachine(withValue(cordWinder, 'gearing.friction', friction)), 'gearing.friction')
-      .filter((told) => told.startsWith('note'))
-      .map((told) => told.split(':')[1])
-
-  test('self-locking is a note just from cos an tan g up', () => {
-    // 3 starts, q = 10, an = 20 deg
-    const limit = Math.cos(Math.PI / 9) * 0.3
-    expect(locking(limit * 1.001)).toEqual([' makes the pair self-locking'])
-    expect(locking(limit * 0.999)).toEqual([' makes the pair nearly self-locking'])
-    expect(locking(limit * 0.5)).toEqual([])
-  })
-
-  test('a wheel as wide as the worm is thick cannot be cut', () => {
-    // boot cleaner: da1 = m (q + 2) = 2 x 12 = 24 mm
-    const width = (wheelWidth: number): string[] =>
-      at(checkMachine(withValue(bootCleaner, 'gearing.wheelWidth', wheelWidth)), 'gearing.wheelWidth')
-    expect(width(24)).toEqual(['error: must be below 24 mm, the outside diameter of the worm, got 24 mm'])
-    expect(width(23.9).filter((told) => told.startsWith('error'))).toEqual([])
-  })
-
-  test('warns of teeth with a reason, and then not once more that the number is unusual', () => {
-    const thick = checkMachine(withValue(bootCleaner, 'gearing.diameterQuotient', 6.5))
-    expect(at(thick, 'gearing.diameterQuotient')).toHaveLength(1)
-    expect(at(thick, 'gearing.diameterQuotient')[0]).toMatch(/^warning: .*7 to 25, got 6.5: /)
-  })
-
-  test('leaves a warning of an unusual number beside a note', () => {
-    const rough = checkMachine(withValue(bootCleaner, 'gearing.friction', 0.4))
-    expect(at(rough, 'gearing.friction').map((told) => told.split(':')[0])).toEqual(['warning', 'note'])
-  })
-
-  test('is told also while another part is being put right', () => {
-    const broken = withValue(ventOpener, 'motor.resistance', -1)
-    expect(checkMachine(broken).map(({ path }) => path)).toEqual(['motor.resistance', 'gearing.friction'])
-  })
-
-  test('wheels too heavy for the rotor behind a self-locking pair have no definite motion', () => {
-    // vent opener: etaB = -1.035 with 36 teeth and one start, so the limit is 1.035 x 2 Jw/36^2
-    const limit = (1.035 * 2 * 6000) / 36 ** 2
-    const heavy = (inertia: number) =>
-      at(
-        checkMachine(
-          withValue(withValue(ventOpener, 'outputs.wheelInertia', 6000), 'rotor.inertia', inertia),
-        ),
-        'rotor.inertia',
-      )
-    expect(heavy(limit * 1.001)).toEqual([])
-    expect(heavy(limit * 0.999)).toHaveLength(1)
-    expect(heavy(limit * 0.999)[0]).toMatch(/^error: must be above 9.58 kg cm2 .*, got 9.57/)
   })
 })
