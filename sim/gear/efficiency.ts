@@ -5,16 +5,16 @@
  * alphaN - normal pressure angle [rad], in (0, pi/2)
  * mu     - coefficient of friction in the mesh, >= 0
  *
- * Bearings and churning are left out. Source: R. G. Budynas & J. K. Nisbett, Shigley's Mechanical Engineering Design,
- * worm gearing, efficiency of the worm drive (from memory).
+ * Bearings and churning are left out. Source: R. G. Budynas & J. K. Nisbett, Shigley's Mechanical Engineering
+ * Design, worm gearing, efficiency of the worm drive (from memory).
  */
 export const wormDrivingEfficiency = (gamma: number, alphaN: number, mu: number): number =>
   (Math.cos(alphaN) - mu * Math.tan(gamma)) / (Math.cos(alphaN) + mu / Math.tan(gamma))
 
 /**
- * Efficiency of a wheel driving its worm: (cos an - mu cot g)/(cos an + mu tan g). At or below 0 the wheel cannot
- * drive; the worm then needs torque even where the load helps. Same symbols and ranges as above; derived here by
- * turning the friction of the same mesh round.
+ * Efficiency of a wheel driving its worm: (cos an - mu cot g)/(cos an + mu tan g). At or below 0 the wheel
+ * cannot drive; the worm then needs torque even where the load helps. Same symbols and ranges as above;
+ * derived here by turning the friction of the same mesh round.
  */
 export const wheelDrivingEfficiency = (gamma: number, alphaN: number, mu: number): number =>
   (Math.cos(alphaN) - mu / Math.tan(gamma)) / (Math.cos(alphaN) + mu * Math.tan(gamma))

@@ -1,10 +1,10 @@
 /**
- * What is wrong with, or worth knowing about, the teeth of a pair. An error means that no usable pair exists; meshes
- * are made all the same, cut short where the exact tooth ends.
+ * What is wrong with, or worth knowing about, the teeth of a pair. An error means that no usable pair exists;
+ * meshes are made all the same, cut short where the exact tooth ends.
  *
- * Tables by normal pressure angle: R. G. Budynas and J. K. Nisbett, Shigley's Mechanical Engineering Design, 8th to
- * 10th ed., Tables 15-9 (largest lead angle) and 15-10 (least number of teeth), from memory; between rows we
- * interpolate, outside the table the nearest row holds.
+ * Tables by normal pressure angle: R. G. Budynas and J. K. Nisbett, Shigley's Mechanical Engineering Design,
+ * 8th to 10th ed., Tables 15-9 (largest lead angle) and 15-10 (least number of teeth), from memory; between
+ * rows we interpolate, outside the table the nearest row holds.
  */
 import { degrees } from '../quantity/convert.ts'
 import type { GearNumbers } from './gear-numbers.ts'
@@ -38,7 +38,10 @@ const LEAST_TEETH = [
   [27.5, 12],
   [30, 10],
 ] as const
-/** Usual diameter quotients: Litvin and Fuentes, Gear Geometry and Applied Theory, 2nd ed. (2004), section 19.3. */
+/**
+ * Usual diameter quotients: Litvin and Fuentes, Gear Geometry and Applied Theory, 2nd ed. (2004), section
+ * 19.3.
+ */
 const USUAL_QUOTIENT = { least: 7, most: 25 }
 /** Narrowest tip of a wheel tooth in modules before it counts as pointed (common practice). */
 const POINTED = 0.2

@@ -1,7 +1,7 @@
 /**
- * Forces in the meshes of one worm with a wheel on each side, and at the worm's bearings. Frame: worm along z, turning
- * about it; right wheel at +x, left wheel at -x, their axes along y. Each wheel takes its own load; a worm and two
- * wheels do not share torque by themselves.
+ * Forces in the meshes of one worm with a wheel on each side, and at the worm's bearings. Frame: worm along
+ * z, turning about it; right wheel at +x, left wheel at -x, their axes along y. Each wheel takes its own
+ * load; a worm and two wheels do not share torque by themselves.
  *
  *   Fn   normal force in a mesh [N]            alphaN  normal pressure angle [rad], in (0, pi/2)
  *   Fa1  axial force on the worm = tangential  g       lead angle [rad], in (0, pi/2)
@@ -9,8 +9,8 @@
  *   Ft1  tangential force on the worm [N]      r1, r2  reference radii [m]
  *   Fr   force that parts the axes [N]         T2      load torque on a wheel [N m]
  *
- * Components of one mesh: R. G. Budynas and J. K. Nisbett, Shigley's Mechanical Engineering Design, 8th to 10th ed.,
- * section 13-17, from memory. Signs on both sides, sums and reactions: statics, derived here.
+ * Components of one mesh: R. G. Budynas and J. K. Nisbett, Shigley's Mechanical Engineering Design, 8th to
+ * 10th ed., section 13-17, from memory. Signs on both sides, sums and reactions: statics, derived here.
  */
 
 /** Which body drives the other; friction then acts against the sliding on the flank that carries. */

@@ -1,7 +1,8 @@
 /**
- * Dimensions of a worm and its throated wheel on shafts at 90 degrees. Lengths in one unit throughout (mm here),
- * angles in rad. Names after ISO 1122-2, from memory; the equations are those of any gear handbook, and of
- * F. L. Litvin and A. Fuentes, Gear Geometry and Applied Theory, 2nd ed. (Cambridge, 2004), section 19.3.
+ * Dimensions of a worm and its throated wheel on shafts at 90 degrees. Lengths in one unit throughout (mm
+ * here), angles in rad. Names after ISO 1122-2, from memory; the equations are those of any gear handbook,
+ * and of F. L. Litvin and A. Fuentes, Gear Geometry and Applied Theory, 2nd ed. (Cambridge, 2004), section
+ * 19.3.
  *
  *   m   axial module            z1  starts               d1, r1  reference diameter, radius of the worm
  *   q   diameter quotient d1/m  z2  teeth                r2      reference radius of the wheel
@@ -10,7 +11,10 @@
 import { radians } from '../quantity/convert.ts'
 import type { GearNumbers } from './gear-numbers.ts'
 
-/** Addendum, and clearance at the root, in axial modules: full depth teeth (JIS practice; 0.157 and 0.2 are also in use). */
+/**
+ * Addendum, and clearance at the root, in axial modules: full depth teeth (JIS practice; 0.157 and 0.2 are
+ * also in use).
+ */
 const ADDENDUM = 1
 const CLEARANCE = 0.25
 /** What the outside of a throated wheel stands above its throat, in modules of radius (common practice). */
@@ -62,10 +66,15 @@ export const baseLeadAngle = (g: number, alphaN: number): number => Math.acos(Ma
 /** Base radius of an involute helicoid: rb = p / tan gb. */
 export const baseRadius = (p: number, gb: number): number => p / Math.tan(gb)
 
-/** Width of a wheel that reaches the chord of the worm's tip circle: b2 = sqrt(da1^2 - d1^2) = 2 m sqrt(q + 1). */
+/**
+ * Width of a wheel that reaches the chord of the worm's tip circle:
+ * b2 = sqrt(da1^2 - d1^2) = 2 m sqrt(q + 1).
+ */
 export const fullWheelWidth = (m: number, q: number): number => 2 * m * Math.sqrt(q + 1)
 
-/** Thread length at which the wheel's outside circle leaves the worm's tip: b1 = 2 sqrt(re2^2 - (a - ra1)^2). */
+/**
+ * Thread length at which the wheel's outside circle leaves the worm's tip: b1 = 2 sqrt(re2^2 - (a - ra1)^2).
+ */
 export const threadLength = (re2: number, a: number, ra1: number): number =>
   2 * Math.sqrt(Math.max(0, re2 * re2 - (a - ra1) * (a - ra1)))
 
@@ -110,7 +119,9 @@ export interface PairProportions {
   readonly threadLength: number
 }
 
-/** Every dimension [mm, rad] of a pair without profile shift, full depth by the axial module, wheel throated. */
+/**
+ * Every dimension [mm, rad] of a pair without profile shift, full depth by the axial module, wheel throated.
+ */
 export function pairProportions(gearing: GearNumbers): PairProportions {
   const { axialModule: m, diameterQuotient: q, wormStarts: z1, wheelTeeth: z2, wheelWidth } = gearing
   const r1 = (q * m) / 2

@@ -4,9 +4,9 @@
  *     flank:  z = P theta + sigma h(r),   h(r1) = px/4,   sigma = +1 on the +z side of the thread, -1 on the other
  *
  * r, h [mm]; P = p for a right hand thread, -p for a left hand one; h itself does not know the hand.
- * ZA is straight in the axial plane, ZN straight in the plane square to the thread at mid space, ZI an involute
- * helicoid. Names after ISO/TR 10828, from memory; helicoids after F. L. Litvin and A. Fuentes, Gear Geometry and
- * Applied Theory, 2nd ed. (Cambridge, 2004), ch. 19; the explicit form of ZN is derived here.
+ * ZA is straight in the axial plane, ZN straight in the plane square to the thread at mid space, ZI an
+ * involute helicoid. Names after ISO/TR 10828, from memory; helicoids after F. L. Litvin and A. Fuentes, Gear
+ * Geometry and Applied Theory, 2nd ed. (Cambridge, 2004), ch. 19; the explicit form of ZN is derived here.
  */
 import type { GearNumbers } from './gear-numbers.ts'
 import { baseLeadAngle, baseRadius, pairProportions } from './proportions.ts'

@@ -1,6 +1,7 @@
 /**
- * Radii that the teeth really reach. At large pressure and lead angles the thread comes to a point before its tip, or
- * the space between threads before its root; there the tooth is cut short, on worm, hob and wheel alike.
+ * Radii that the teeth really reach. At large pressure and lead angles the thread comes to a point before its
+ * tip, or the space between threads before its root; there the tooth is cut short, on worm, hob and wheel
+ * alike.
  */
 import type { GearNumbers } from './gear-numbers.ts'
 import { pairProportions } from './proportions.ts'

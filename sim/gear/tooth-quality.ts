@@ -1,6 +1,6 @@
 /**
- * What the cutter leaves of the wheel's teeth, looked at in planes from the middle of the face to one side. The other
- * side is the same: a wheel turned half round about a tooth space is itself.
+ * What the cutter leaves of the wheel's teeth, looked at in planes from the middle of the face to one side.
+ * The other side is the same: a wheel turned half round about a tooth space is itself.
  */
 import { junctionRadius, soundTipRadius, toothWidth } from './wheel-section.ts'
 import { blankRadius, noEdge, type SpaceCutter, writeSpaceEdge } from './wheel-space.ts'
@@ -23,8 +23,9 @@ export const facePlanes = (cutter: SpaceCutter, halfFace: number): readonly Face
   })
 
 /**
- * Distance [mm] from the mid-plane to the first plane in which undercut has taken the foot of the flank in use; null
- * where every such flank is whole. Rows of the cutter beyond the worm's tip make only fillet and do not count.
+ * Distance [mm] from the mid-plane to the first plane in which undercut has taken the foot of the flank in
+ * use; null where every such flank is whole. Rows of the cutter beyond the worm's tip make only fillet and do
+ * not count.
  */
 export function undercutFrom(cutter: SpaceCutter, planes: readonly FacePlane[]): number | null {
   const edge = noEdge()

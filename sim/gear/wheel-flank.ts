@@ -1,7 +1,8 @@
 /**
- * Exact flank of a wheel that was cut by its own worm. A plane y = const is square to the wheel's axis, so in it the
- * worm is a rack z0(x) that moves along z, and the wheel turns under it. A rack point touches when its normal passes
- * through the pitch point (a - r2, 0): rack theory of any gear text, plane by plane; no iteration is needed.
+ * Exact flank of a wheel that was cut by its own worm. A plane y = const is square to the wheel's axis, so in
+ * it the worm is a rack z0(x) that moves along z, and the wheel turns under it. A rack point touches when its
+ * normal passes through the pitch point (a - r2, 0): rack theory of any gear text, plane by plane; no
+ * iteration is needed.
  *
  *        z ^                       chi: angle in the wheel's own frame, from the ray towards the worm,
  *          |   .rack                    positive towards +z;  R: distance from the wheel's axis

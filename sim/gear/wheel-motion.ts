@@ -1,7 +1,8 @@
 /**
- * How the wheels follow the worm. The worm turns about +z, both wheels about +y (right-hand rule), the right wheel
- * stands at +x of the worm and the left one at -x. Senses: F. L. Litvin and A. Fuentes, Gear Geometry and Applied
- * Theory, 2nd ed. (Cambridge, 2004), sign rule of the screw parameter; the phase of the far side is derived here.
+ * How the wheels follow the worm. The worm turns about +z, both wheels about +y (right-hand rule), the right
+ * wheel stands at +x of the worm and the left one at -x. Senses: F. L. Litvin and A. Fuentes, Gear Geometry
+ * and Applied Theory, 2nd ed. (Cambridge, 2004), sign rule of the screw parameter; the phase of the far side
+ * is derived here.
  */
 import type { Hand, Side } from './gear-numbers.ts'
 
@@ -14,8 +15,8 @@ export const wheelSense = (side: Side, hand: Hand): 1 | -1 => {
 }
 
 /**
- * Angle [rad] about +y that the left wheel needs at zero turns to mesh: half a tooth pitch where z1 + z2 is odd, else
- * none. Seen from above (+y towards the reader, x to the right, z down the page), at zero turns:
+ * Angle [rad] about +y that the left wheel needs at zero turns to mesh: half a tooth pitch where z1 + z2 is
+ * odd, else none. Seen from above (+y towards the reader, x to the right, z down the page), at zero turns:
  *
  *      left wheel            worm             right wheel
  *      +--------+            ====            +--------+
@@ -23,8 +24,9 @@ export const wheelSense = (side: Side, hand: Hand): 1 | -1 => {
  *      |        |  space     |  |  into space|  x=+a  |
  *      +--------+            ====            +--------+
  *
- * The worm is made with the middle of a thread at +x in the plane z = 0, the wheel with the middle of a tooth space
- * towards -x, so the right wheel meshes as it is made. On the far side the thread has gone half a turn further, which
- * is z1 half pitches, and the ray opposite a space is a space only on a wheel with an even number of teeth.
+ * The worm is made with the middle of a thread at +x in the plane z = 0, the wheel with the middle of a tooth
+ * space towards -x, so the right wheel meshes as it is made. On the far side the thread has gone half a turn
+ * further, which is z1 half pitches, and the ray opposite a space is a space only on a wheel with an even
+ * number of teeth.
  */
 export const farSidePhase = (z1: number, z2: number): number => ((z1 + z2) % 2 === 0 ? 0 : Math.PI / z2)

@@ -3,8 +3,8 @@
  *
  *     tip  -1 flank  fillet  root arc  fillet  +1 flank  tip  middle of the tooth's land
  *
- * Where the exact tooth comes to a point it is cut short there, and where there is no tooth at all a stub stands in,
- * so that every description can be drawn; `gear-problems.ts` says when that happened.
+ * Where the exact tooth comes to a point it is cut short there, and where there is no tooth at all a stub
+ * stands in, so that every description can be drawn; `gear-problems.ts` says when that happened.
  */
 import { lastRadius } from './tooth-limits.ts'
 import type { Flank } from './wheel-flank.ts'
@@ -35,7 +35,9 @@ export interface WheelSection {
 
 /** Levels at which the tooth is looked at for a point, from root to tip. */
 const LEVELS = 8
-/** Height of the stub, and least height worth calling a tooth, as parts of the nominal height (our choice). */
+/**
+ * Height of the stub, and least height worth calling a tooth, as parts of the nominal height (our choice).
+ */
 const STUB = 0.25
 const LEAST_HEIGHT = 0.5
 /** A face wider than this part of the hob's tip radius, on each side, has no root (our choice). */
@@ -69,7 +71,9 @@ export function soundTipRadius(cutter: SpaceCutter, y: number): number {
   return root + height
 }
 
-/** Whether a tooth of useful height stands in the plane y, and so in -y: one is the other turned half round. */
+/**
+ * Whether a tooth of useful height stands in the plane y, and so in -y: one is the other turned half round.
+ */
 function planeIsSound(cutter: SpaceCutter, y: number): boolean {
   const root = rootRadius(cutter, y)
   const height = blankRadius(cutter, y) - root
@@ -99,7 +103,10 @@ export function soundHalfFace(cutter: SpaceCutter, wheelWidth: number): number {
 /** Whether the middle of the wheel has a tooth of useful height. */
 export const toothExists = (cutter: SpaceCutter): boolean => planeIsSound(cutter, 0)
 
-/** Radius [mm] where the fillet ends and the flank begins; the tip itself where undercut has taken the whole flank. */
+/**
+ * Radius [mm] where the fillet ends and the flank begins; the tip itself where undercut has taken the whole
+ * flank.
+ */
 export function junctionRadius(cutter: SpaceCutter, sigma: Flank, y: number, tip: number): number {
   const edge = noEdge()
   const onCorner = (R: number) => {
@@ -117,7 +124,10 @@ export function junctionRadius(cutter: SpaceCutter, sigma: Flank, y: number, tip
   return flank
 }
 
-/** Level i of a side, from the tip (0) to the root: even in height on the flank, even along the corner's path below. */
+/**
+ * Level i of a side, from the tip (0) to the root: even in height on the flank, even along the corner's path
+ * below.
+ */
 function levelRadius(i: number, detail: SectionDetail, tip: number, junction: number, root: number): number {
   const { flank, fillet } = detail
   if (junction >= tip) {

@@ -1,12 +1,13 @@
 /**
- * One tooth space of the wheel in one plane y: everything that the worm-shaped cutter reaches there. On the circle of
- * radius R a cutter point at the angle t before the wheel's axis ends at
+ * One tooth space of the wheel in one plane y: everything that the worm-shaped cutter reaches there. On the
+ * circle of radius R a cutter point at the angle t before the wheel's axis ends at
  *
  *     f(t) = t + (z0(a - R cos t) - R sin t)/r2
  *
- * and the edge of the space is the largest f for sigma = +1, the least for sigma = -1. Inside the range f' = 0 is the
- * flank of wheel-flank.ts, exactly; at the end of the range it is the path of the cutter's corner, the fillet. Taking
- * the extreme settles by itself which of the two is there, also where the fillet undercuts the flank.
+ * and the edge of the space is the largest f for sigma = +1, the least for sigma = -1. Inside the range f' =
+ * 0 is the flank of wheel-flank.ts, exactly; at the end of the range it is the path of the cutter's corner,
+ * the fillet. Taking the extreme settles by itself which of the two is there, also where the fillet undercuts
+ * the flank.
  */
 import type { GearNumbers } from './gear-numbers.ts'
 import { pairProportions } from './proportions.ts'

@@ -17,7 +17,9 @@ export interface CheckedMachine {
 
 const PART_ORDER = Object.keys(MACHINE_FORM.parts)
 
-/** Problems of several checks, part by part of the machine; within a part they keep the order of the checks. */
+/**
+ * Problems of several checks, part by part of the machine; within a part they keep the order of the checks.
+ */
 function inPartOrder(problems: readonly Problem[]): readonly Problem[] {
   const place = ({ path }: Problem): number => PART_ORDER.indexOf(pathKeys(path)[0] ?? '')
   return [...problems].sort((a, b) => place(a) - place(b))
@@ -62,5 +64,7 @@ export function checkValue(value: unknown): CheckedMachine {
   return { machine: hasErrors(problems) ? null : shape.machine, problems }
 }
 
-/** Everything that can be told about a machine, also one with numbers that a person is still putting right. */
+/**
+ * Everything that can be told about a machine, also one with numbers that a person is still putting right.
+ */
 export const checkMachine = (machine: Machine): readonly Problem[] => checkValue(machine).problems

@@ -25,8 +25,8 @@ export type FieldInstance = Field
 const starred = (path: string): string => path.replace(/\[\d+\]/g, '.*')
 
 /**
- * The row for a path, with stars or with places in lists. Where kinds share a path, as supply.voltage does, the kind
- * of the supply, control or motor tells them apart; without it the first row is meant.
+ * The row for a path, with stars or with places in lists. Where kinds share a path, as supply.voltage does,
+ * the kind of the supply, control or motor tells them apart; without it the first row is meant.
  */
 export function fieldAt(path: string, kind?: string): Field | undefined {
   const pattern = starred(path)

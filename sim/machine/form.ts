@@ -1,4 +1,6 @@
-/** What a machine is made of, part by part in the order of its file. The numbers come from the field table. */
+/**
+ * What a machine is made of, part by part in the order of its file. The numbers come from the field table.
+ */
 import type { Field } from './field.ts'
 import { FIELDS } from './fields.ts'
 

@@ -1,6 +1,6 @@
 /**
- * Reads JSON as JSON.parse does, but tells in plain words and by line and column what is wrong, and takes a field
- * that is written twice for a mistake, so that neither is lost silently.
+ * Reads JSON as JSON.parse does, but tells in plain words and by line and column what is wrong, and takes a
+ * field that is written twice for a mistake, so that neither is lost silently.
  */
 
 export interface JsonFault {

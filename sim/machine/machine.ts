@@ -1,7 +1,7 @@
 /**
  * One machine, as plain readonly data without derived values: JSON in, JSON out, equal when deep-equal.
- * Each number is in the unit that the trade writes for it; the unit is told by the field table (`fields.ts`), and
- * `drive/drive.ts` turns everything into SI once. Nothing here knows how a machine behaves.
+ * Each number is in the unit that the trade writes for it; the unit is told by the field table (`fields.ts`),
+ * and `drive/drive.ts` turns everything into SI once. Nothing here knows how a machine behaves.
  */
 import type { GearNumbers } from '../gear/gear-numbers.ts'
 
@@ -62,7 +62,9 @@ export interface Rectifier {
   readonly diodeDrop: number
 }
 
-/** How the speed is set. Every kind has one or more steps; the person chooses a step by its number, from 1. */
+/**
+ * How the speed is set. Every kind has one or more steps; the person chooses a step by its number, from 1.
+ */
 export type Control = TapControl | ChopperControl | PhaseControl | CrankControl
 
 export interface TapControl {
@@ -159,7 +161,9 @@ export interface Outputs {
   readonly loads: readonly Load[]
 }
 
-/** Torque on one wheel: active + s passive + linear w + quadratic w abs(w), with s the sense of motion [N m]. */
+/**
+ * Torque on one wheel: active + s passive + linear w + quadratic w abs(w), with s the sense of motion [N m].
+ */
 export interface Load {
   readonly name: string
   /** Weight or spring, which can also drive [N m] */

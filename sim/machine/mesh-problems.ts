@@ -33,8 +33,8 @@ export function lockingNotes(gearing: Gearing): Problem[] {
 }
 
 /**
- * A rigid self-locking pair with more inertia behind the wheels than the rotor can outweigh has no definite motion:
- * J + etaB sum Jw/u^2 must be above 0, with the efficiency etaB of the wheel driving. Derived here.
+ * A rigid self-locking pair with more inertia behind the wheels than the rotor can outweigh has no definite
+ * motion: J + etaB sum Jw/u^2 must be above 0, with the efficiency etaB of the wheel driving. Derived here.
  */
 export function rotorProblems(gearing: Gearing, rotor: Rotor, outputs: Outputs): Problem[] {
   const { wormStarts, wheelTeeth, diameterQuotient, pressureAngle, friction } = gearing

@@ -101,7 +101,9 @@ function readParts(parts: Parts, group: object, path: string, problems: Problem[
   return read.every(([, value]) => value !== undefined) ? Object.fromEntries(read) : undefined
 }
 
-/** Fields that a machine does not have are left out, and written into the message so that they can be kept. */
+/**
+ * Fields that a machine does not have are left out, and written into the message so that they can be kept.
+ */
 function reportUnknown(parts: Parts, group: object, path: string, problems: Problem[]): void {
   const unknown = Object.keys(group).filter((key) => !Object.hasOwn(parts, key))
   for (const key of unknown.slice(0, MOST_UNKNOWN)) {

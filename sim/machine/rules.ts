@@ -84,8 +84,8 @@ const NAMED_230_FROM = 180
 /** Limits of a 230 V supply, 10 % each way. Source: IEC 60038, from memory. [V] */
 const LIMITS_230 = [207, 253] as const
 /**
- * Limits of the frequency: usual, and at all times. Source: EN 50160, for 50 Hz in a synchronous network; those
- * for 60 Hz are the same distances from it, by our choice. [Hz]
+ * Limits of the frequency: usual, and at all times. Source: EN 50160, for 50 Hz in a synchronous network;
+ * those for 60 Hz are the same distances from it, by our choice. [Hz]
  */
 const USUAL_FREQUENCIES = { 50: [49.5, 50.5], 60: [59.5, 60.5] } as const
 const ALL_FREQUENCIES = { 50: [47, 52], 60: [57, 62] } as const

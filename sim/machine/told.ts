@@ -22,7 +22,10 @@ export function told(value: unknown): string {
   return `a ${typeof value}`
 }
 
-/** A value that no field takes, written out as JSON so that a person can keep it; cut where it is huge or endless. */
+/**
+ * A value that no field takes, written out as JSON so that a person can keep it; cut where it is huge or
+ * endless.
+ */
 export function keptText(value: unknown): string {
   let left = LONGEST_KEPT
   const write = (part: unknown, depth: number): string => {

@@ -1,9 +1,9 @@
 /**
- * Reads what a person types into a field: '0.5 in', '12 kgf cm', '1/2', '2,5'. The only importer of mathjs, and a
- * large one: import it when a field is first edited, not with the first picture.
+ * Reads what a person types into a field: '0.5 in', '12 kgf cm', '1/2', '2,5'. The only importer of mathjs,
+ * and a large one: import it when a field is first edited, not with the first picture.
  *
- * mathjs gives the grammar and the table of units; the sum itself is done here, on plain numbers and powers of base
- * units, so that nothing but arithmetic can be asked for: no functions, no names, no assignments.
+ * mathjs gives the grammar and the table of units; the sum itself is done here, on plain numbers and powers
+ * of base units, so that nothing but arithmetic can be asked for: no functions, no names, no assignments.
  */
 import * as mathjs from 'mathjs'
 import type { MathNode } from 'mathjs'
@@ -156,7 +156,9 @@ const NAMED_UNITS: readonly (readonly [string, string])[] = [
 const amountOfText = (text: string): Amount => amountOf(math.parse(text))
 const NAMES = NAMED_UNITS.map(([unit, name]) => ({ powers: amountOfText(unit).powers, name }))
 
-/** The radian is 1 in SI, and where a mass is in play (torque, inertia, motor constants) people leave it out. */
+/**
+ * The radian is 1 in SI, and where a mass is in play (torque, inertia, motor constants) people leave it out.
+ */
 const withoutAngle = (powers: readonly number[]): readonly number[] =>
   powers[MASS] === 0 ? powers : powers.map((power, i) => (i === ANGLE ? 0 : power))
 

@@ -1,4 +1,7 @@
-/** Parts of worm and wheel that do not touch each other, in proportion to the teeth (common practice). Lengths in mm. */
+/**
+ * Parts of worm and wheel that do not touch each other, in proportion to the teeth (common practice). Lengths
+ * in mm.
+ */
 import type { GearNumbers } from '../gear/gear-numbers.ts'
 import { pairProportions } from '../gear/proportions.ts'
 import { toothLimits } from '../gear/tooth-limits.ts'

@@ -1,4 +1,7 @@
-/** How finely worm and wheels are drawn: fewer pieces a tooth the more teeth there are, so that the whole keeps its size. */
+/**
+ * How finely worm and wheels are drawn: fewer pieces a tooth the more teeth there are, so that the whole
+ * keeps its size.
+ */
 import type { SectionDetail } from '../gear/wheel-section.ts'
 
 export type Detail = 'distant' | 'display'
@@ -21,7 +24,9 @@ interface Level {
   readonly worm: WormDetail
 }
 
-/** Triangles of worm and two wheels stay under 60 000 for display and under 20 000 from far, up to 120 teeth. */
+/**
+ * Triangles of worm and two wheels stay under 60 000 for display and under 20 000 from far, up to 120 teeth.
+ */
 const LEVELS: Readonly<Record<Detail, readonly Level[]>> = {
   display: [
     level(24, [12, 8, 3, 2, 2], [4, 72]),

@@ -1,6 +1,7 @@
 /**
- * Cuts a flat polygon, given counter-clockwise, into triangles by clipping ears: triples of corner numbers. Always
- * gives corners - 2 triangles, so that a surface built from them stays closed even if the polygon touches itself.
+ * Cuts a flat polygon, given counter-clockwise, into triangles by clipping ears: triples of corner numbers.
+ * Always gives corners - 2 triangles, so that a surface built from them stays closed even if the polygon
+ * touches itself.
  */
 export function polygonTriangles(u: ArrayLike<number>, v: ArrayLike<number>): Uint32Array {
   const left = Array.from({ length: u.length }, (_, i) => i)
@@ -15,7 +16,10 @@ export function polygonTriangles(u: ArrayLike<number>, v: ArrayLike<number>): Ui
   return triangles
 }
 
-/** Among the ears the one with the widest least angle, which keeps slivers away; else the first corner that bulges. */
+/**
+ * Among the ears the one with the widest least angle, which keeps slivers away; else the first corner that
+ * bulges.
+ */
 function bestEar(u: ArrayLike<number>, v: ArrayLike<number>, left: readonly number[]): number {
   const n = left.length
   let best = -1

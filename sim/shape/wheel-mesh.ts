@@ -1,6 +1,7 @@
 /**
- * The throated wheel as a closed surface, the same for both sides, in its own frame: axis along y, the middle of a
- * tooth space on the ray towards -x, where the worm of the right wheel is. Edges at tip, faces and body are sharp.
+ * The throated wheel as a closed surface, the same for both sides, in its own frame: axis along y, the middle
+ * of a tooth space on the ray towards -x, where the worm of the right wheel is. Edges at tip, faces and body
+ * are sharp.
  */
 import type { GearNumbers } from '../gear/gear-numbers.ts'
 import { type WheelBody, wheelBody } from './body.ts'
@@ -68,7 +69,10 @@ function addPoint(wheel: Wheel, j: number, i: number, k: number, nx: number, ny:
   )
 }
 
-/** Joins a grid of vertices, rows apart by `stride`, with the outside towards the reader when columns run right, rows up. */
+/**
+ * Joins a grid of vertices, rows apart by `stride`, with the outside towards the reader when columns run
+ * right, rows up.
+ */
 function addGrid(writer: MeshWriter, first: number, rows: number, columns: number): void {
   for (let j = 0; j + 1 < rows; j++) {
     for (let i = 0; i + 1 < columns; i++) {
@@ -119,7 +123,10 @@ function addLands(wheel: Wheel): void {
 /** First point of the root arc in a section, where the sectors of the side faces are cut apart. */
 const rootStart = ({ surface, level }: Wheel): number => (surface.points - 1 - level.root) / 2
 
-/** Number of the body's piece nearest to the start of a face's sector, so that face and body meet without a twist. */
+/**
+ * Number of the body's piece nearest to the start of a face's sector, so that face and body meet without a
+ * twist.
+ */
 const bodyOffset = (wheel: Wheel, j: number): number => {
   const chi = wheel.surface.sections[j]!.chi[rootStart(wheel)]!
   return Math.round((chi * wheel.teeth * wheel.pieces) / (2 * Math.PI))
@@ -137,7 +144,10 @@ function addRingVertex(wheel: Wheel, piece: number, R: number, y: number, nr: nu
   return addVertex(wheel.writer, R * c, y, R * s, nr * c, ny, nr * s)
 }
 
-/** Corners of a sector of a side face, from root round a tooth to root and back along the rim: space, then point. */
+/**
+ * Corners of a sector of a side face, from root round a tooth to root and back along the rim: space, then
+ * point.
+ */
 function sectorOutline(wheel: Wheel): [space: number, point: number][] {
   const { pieces, surface } = wheel
   const start = rootStart(wheel)
@@ -191,7 +201,9 @@ function outlineArea(u: readonly number[], v: readonly number[]): number {
   return area
 }
 
-/** Rim, web, hub and bore: turned from the upper face inwards, down the bore and back out to the lower face. */
+/**
+ * Rim, web, hub and bore: turned from the upper face inwards, down the bore and back out to the lower face.
+ */
 function addBody(wheel: Wheel): void {
   const { writer, body } = wheel
   const { rimRadius: rim, hubRadius: hub, boreRadius: bore } = body

@@ -1,6 +1,7 @@
 /**
- * The toothed surface of the wheel as a grid in full precision: planes across the face, points round one tooth space
- * (wheel-section.ts), with outward normals. Every other space is the same one turned by a tooth pitch.
+ * The toothed surface of the wheel as a grid in full precision: planes across the face, points round one
+ * tooth space (wheel-section.ts), with outward normals. Every other space is the same one turned by a tooth
+ * pitch.
  */
 import type { GearNumbers } from '../gear/gear-numbers.ts'
 import { rackHeight, rackSlope, rackTilt } from '../gear/wheel-flank.ts'

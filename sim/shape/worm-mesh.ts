@@ -1,10 +1,11 @@
 /**
- * The worm as a closed surface: a true helicoid thread, cut off square at both ends, with a stub of shaft on each side.
- * Axis along z; at zero turns the middle of a thread stands at +x in the plane z = 0.
+ * The worm as a closed surface: a true helicoid thread, cut off square at both ends, with a stub of shaft on
+ * each side. Axis along z; at zero turns the middle of a thread stands at +x in the plane z = 0.
  *
- * The thread is a grid of columns (angles theta) and rows (places along the thread's profile), z = P theta + zeta. One
- * turn on, a row is the row one lead further, so the grid closes on itself. Rows beyond an end plane fall together:
- * the first one onto the end plane, where the profile crosses it, all others onto the shaft.
+ * The thread is a grid of columns (angles theta) and rows (places along the thread's profile), z = P theta +
+ * zeta. One turn on, a row is the row one lead further, so the grid closes on itself. Rows beyond an end
+ * plane fall together: the first one onto the end plane, where the profile crosses it, all others onto the
+ * shaft.
  */
 import type { GearNumbers } from '../gear/gear-numbers.ts'
 import { pairProportions } from '../gear/proportions.ts'
@@ -161,7 +162,10 @@ function columnEnd(thread: Thread, theta: number, w: number, z: number): End {
   }
 }
 
-/** Vertex of row w for the strip on its +z side (`after`) or -z side; beyond an end it is one on the end plane. */
+/**
+ * Vertex of row w for the strip on its +z side (`after`) or -z side; beyond an end it is one on the end
+ * plane.
+ */
 function vertexAt(column: Column, w: number, after: boolean): number {
   const { low, high } = column
   if (w < low.row) return low.shaftOnPlane
@@ -192,7 +196,8 @@ function joinColumns(thread: Thread, left: Column, right: Column, shift: number)
       { column: left, w: w + 1 },
     ] as const
     const ends = corners.map(({ column: of, w: row }) => endAt(of, row))
-    // Where three corners are on the end plane the cut must run between the two that are on the thread's edge.
+    // Where three corners are on the end plane the cut must run between the two that are on the thread's
+    // edge.
     const rising = ends[1] !== null && ends[3] !== null
     const split = rising ? [0, 1, 3, 1, 2, 3] : [0, 1, 2, 0, 2, 3]
     for (let t = 0; t < 6; t += 3) addCorners(thread.writer, corners, ends, split.slice(t, t + 3))

@@ -1,4 +1,7 @@
-/** Printed figures of the gear trade: flanks, turning senses and play. Tolerances: half a unit of the last printed digit, or as said. */
+/**
+ * Printed figures of the gear trade: flanks, turning senses and play. Tolerances: half a unit of the last
+ * printed digit, or as said.
+ */
 import { describe, expect, test } from 'vitest'
 import {
   axialPitch,
@@ -111,7 +114,8 @@ describe('two wheels and play', () => {
   })
 
   test('both wheels have the hand of the worm, helix angle = lead angle: rule for shafts at 90 degrees, any text', () => {
-    // The tooth space climbs with the rack: its slope across the face at the reference circle is the helix angle.
+    // The tooth space climbs with the rack: its slope across the face at the reference circle is the helix
+    // angle.
     for (const hand of ['right', 'left'] as const) {
       const pair = pairProportions({ ...metricPair, hand })
       const g = wheelGeneration({ ...metricPair, hand })

@@ -1,4 +1,7 @@
-/** Printed figures of the gear trade: forces, speeds and efficiency. Tolerances: half of the last printed digit, or as said. */
+/**
+ * Printed figures of the gear trade: forces, speeds and efficiency. Tolerances: half of the last printed
+ * digit, or as said.
+ */
 import { test } from 'vitest'
 import { wormDrivingEfficiency } from '../../sim/gear/efficiency.ts'
 import {

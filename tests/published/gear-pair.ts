@@ -1,4 +1,6 @@
-/** The pair whose figures are printed in several tables: 2 starts, 30 teeth, axial module 3, worm of 44 mm. */
+/**
+ * The pair whose figures are printed in several tables: 2 starts, 30 teeth, axial module 3, worm of 44 mm.
+ */
 import type { GearNumbers } from '../../sim/gear/gear-numbers.ts'
 
 export const metricPair: GearNumbers = {

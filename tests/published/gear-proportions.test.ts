@@ -1,4 +1,7 @@
-/** Printed figures of the gear trade: sizes of worm and wheel. Tolerances: half a unit of the last printed digit, or as said. */
+/**
+ * Printed figures of the gear trade: sizes of worm and wheel. Tolerances: half a unit of the last printed
+ * digit, or as said.
+ */
 import { test } from 'vitest'
 import {
   axialPitch,

@@ -1,7 +1,9 @@
 import fc from 'fast-check'
 import type { DriveInput } from '../../sim/drive/input.ts'
+import { checkMachine } from '../../sim/machine/check.ts'
 import type { Gearing, Load, Machine } from '../../sim/machine/machine.ts'
-import { demoMachines } from './machines.ts'
+import { hasErrors } from '../../sim/machine/problem.ts'
+import { bootCleaner, demoMachines, ventOpener } from './machines.ts'
 
 /** Around a demonstration value: half to double of it. */
 const around = (value: number) => fc.double({ min: 0.5, max: 2, noNaN: true }).map((factor) => factor * value)
@@ -73,6 +75,54 @@ const machineAround = (demo: Machine): fc.Arbitrary<Machine> =>
       },
     }))
 
+/** The same with another supply circuit too: taps or chopper, drops, emf constant. */
+const withCircuit = (drawn: fc.Arbitrary<Machine>): fc.Arbitrary<Machine> =>
+  fc
+    .record({
+      machine: drawn,
+      tap: around(1),
+      drop: around(1),
+      emf: around(1),
+      hertz: around(1),
+      duty: around(1),
+    })
+    .map(({ machine, tap, drop, emf, hertz, duty }) => ({
+      ...machine,
+      rectifier: machine.rectifier && { diodeDrop: machine.rectifier.diodeDrop * drop },
+      motor: machine.motor && {
+        ...machine.motor,
+        emfConstant: machine.motor.emfConstant * emf,
+        brushDrop: machine.motor.brushDrop * drop,
+      },
+      control: circuitOf(machine.control, tap, hertz, duty),
+    }))
+
+function circuitOf(
+  control: Machine['control'],
+  tap: number,
+  hertz: number,
+  duty: number,
+): Machine['control'] {
+  if (control.kind === 'taps')
+    return {
+      kind: 'taps',
+      steps: control.steps.map(({ voltage, resistance, inductance }) => ({
+        voltage: voltage * tap,
+        resistance: resistance * duty,
+        inductance: inductance * hertz,
+      })),
+    }
+  if (control.kind === 'chopper')
+    return {
+      ...control,
+      frequency: control.frequency * hertz,
+      steps: control.steps.map((step) => ({ duty: Math.min(100, step.duty * duty) })),
+    }
+  return control
+}
+
+const valid = (machine: Machine): boolean => !hasErrors(checkMachine(machine))
+
 const arbitraryMachine: fc.Arbitrary<Machine> = fc.oneof(...demoMachines.map(machineAround))
 
 /** Input that the machine offers: a rectified supply knows one polarity. */
@@ -90,3 +140,10 @@ const arbitraryInput = (machine: Machine): fc.Arbitrary<DriveInput> =>
 export const arbitraryRun: fc.Arbitrary<readonly [Machine, DriveInput]> = arbitraryMachine.chain((machine) =>
   arbitraryInput(machine).map((input) => [machine, input] as const),
 )
+
+/** A valid machine with a motor and a circuit that are computed, connected, with an input that it offers. */
+export const arbitraryPoweredRun: fc.Arbitrary<readonly [Machine, DriveInput]> = fc
+  .oneof(...[bootCleaner, ventOpener].map((demo) => withCircuit(machineAround(demo)).filter(valid)))
+  .chain((machine) =>
+    arbitraryInput(machine).map((input) => [machine, { ...input, connected: true }] as const),
+  )

@@ -52,7 +52,9 @@ function forcesOf(situation: Situation): MeshForces {
 const undecided = ({ reading }: Situation): boolean =>
   reading.wormSpeed === 0 && (reading.meshTorqueLeft !== 0 || reading.meshTorqueRight !== 0)
 
-/** Push along the worm from both meshes [N], above 0 where the wheels resist the sense in which it is driven. */
+/**
+ * Push along the worm from both meshes [N], above 0 where the wheels resist the sense in which it is driven.
+ */
 export function wormThrust(situation: Situation): number {
   const hand = situation.machine.gearing.hand === 'right' ? 1 : -1
   return forcesOf(situation).wormForce[2] * hand * situation.sense
@@ -71,7 +73,10 @@ export function meshForce(
   return force === 'radial' || torque >= 0 ? size : -size
 }
 
-/** Distance of both bearings from the line of centres [m]; a drawing takes a while, so each machine is drawn once. */
+/**
+ * Distance of both bearings from the line of centres [m]; a drawing takes a while, so each machine is drawn
+ * once.
+ */
 const bearingDistances = new WeakMap<Machine, number>()
 
 function bearingDistance(machine: Machine): number {
@@ -87,7 +92,10 @@ function reactionsOf(situation: Situation): BearingReactions {
   return bearingReactions(forcesOf(situation), { zA, zB: -zA, located: 'A' })
 }
 
-/** Load of a bearing square to the shaft [N], from the meshes alone; NaN where friction holds the worm at rest. */
+/**
+ * Load of a bearing square to the shaft [N], from the meshes alone; NaN where friction holds the worm at
+ * rest.
+ */
 export function sideLoad(situation: Situation, bearing: 'front' | 'rear'): number {
   if (undecided(situation)) return Number.NaN
   const { A, B } = reactionsOf(situation)

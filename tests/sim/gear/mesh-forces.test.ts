@@ -17,7 +17,8 @@ const load: MeshLoad = {
   leftTorque: 600,
 }
 
-// Figures of the worked example were computed by hand from the same statics; tolerance half of the last digit.
+// Figures of the worked example were computed by hand from the same statics; tolerance half of the last
+// digit.
 test('equal wheels: forces of one mesh, double thrust, no side load on the bearings', () => {
   const forces = meshForces(load)
   near(forces.right.axial, 30, 1e-12)

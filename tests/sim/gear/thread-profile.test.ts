@@ -48,8 +48,8 @@ test('straight blade of ZN makes a straight line in the plane square to the thre
   const pair = { ...pairs[4]!, hand: 'right' as const }
   const { screwParameter: p, leadAngle: g, axialPitch, normalPressureAngle } = pairProportions(pair)
   const { halfThickness } = threadForm(pair)
-  // The blade's plane holds the x axis and is tilted by g: a point at (X, eta) stands at y = eta sin g, z = -eta cos g
-  // from mid space; on the thread z is the helicoid's.
+  // The blade's plane holds the x axis and is tilted by g: a point at (X, eta) stands at y = eta sin g, z =
+  // -eta cos g from mid space; on the thread z is the helicoid's.
   const off = (X: number, eta: number) => {
     const y = eta * Math.sin(g)
     const fromMidSpace = eta * Math.cos(g) + p * Math.atan2(y, X)

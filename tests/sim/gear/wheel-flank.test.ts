@@ -57,7 +57,8 @@ test.each(named)(
 )
 
 test.each(named)('%s: nothing the cutter passes reaches beyond the edge of the space', (_, pair) => {
-  // Independent of the edge's own search: the cutter is pushed along in small steps and its points turned into the wheel.
+  // Independent of the edge's own search: the cutter is pushed along in small steps and its points turned
+  // into the wheel.
   const cutter = spaceCutter(pair)
   const { generation: g, limits } = cutter
   const edge = noEdge()

@@ -49,7 +49,8 @@ describe('parts that do not go together', () => {
 describe('the mains', () => {
   const mains = (path: string, value: number): string[] => shapeAt(withValue(bootCleaner, path, value), path)
 
-  // IEC 60038: 230 V within 10 %, from memory; EN 50160: 50 Hz, 49.5 to 50.5 Hz usually and 47 to 52 Hz always
+  // IEC 60038: 230 V within 10 %, from memory; EN 50160: 50 Hz, 49.5 to 50.5 Hz usually and 47 to 52 Hz
+  // always
   test.each([
     ['supply.voltage', 207, []],
     ['supply.voltage', 253, []],

@@ -6,15 +6,19 @@ import { farSidePhase, handSign, wheelSense } from '../../../sim/gear/wheel-moti
 import type { WheelSurface } from '../../../sim/shape/wheel-surface.ts'
 
 export interface Gaps {
-  /** Least distance [mm] along the worm's axis between a wheel point and the thread; negative inside the metal. */
+  /**
+   * Least distance [mm] along the worm's axis between a wheel point and the thread; negative inside the
+   * metal.
+   */
   least: number
   /** Largest, over the worm angles, of the smallest distance at that angle on each of the two flanks. */
   closest: number
 }
 
 /**
- * Distance of every point of the wheel's teeth to the analytic worm, in double precision, at `angles` worm angles over
- * one pitch. `extra` turns the wheel [rad] further than its place, to see that the measure sees it.
+ * Distance of every point of the wheel's teeth to the analytic worm, in double precision, at `angles` worm
+ * angles over one pitch. `extra` turns the wheel [rad] further than its place, to see that the measure sees
+ * it.
  */
 export function meshGaps(
   gearing: GearNumbers,

@@ -83,7 +83,10 @@ export function topology(mesh: TriangleMesh): Topology {
   }
 }
 
-/** Directed edges that are there more than once, or do not come as often one way as the other; both lists sorted. */
+/**
+ * Directed edges that are there more than once, or do not come as often one way as the other; both lists
+ * sorted.
+ */
 function unpaired(forward: Float64Array, backward: Float64Array): number {
   let faulty = 0
   for (let i = 0; i < forward.length; i++) {
