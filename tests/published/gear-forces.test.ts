@@ -116,8 +116,6 @@ test(`a screw of 5 deg that just locks has the efficiency 0.49617: ${KHURMI}, fr
 })
 
 test('second wheel on the 2/30 worm doubles torque and thrust and takes the side loads away: statics, derived', () => {
-  const g = leadAngle(2, 12)
-  const alphaN = radians(14.5)
   const Wt = 33000 / ((Math.PI * 2 * 1200) / 12)
   const torque = (2.5 * Wt * axialShare(alphaN, g, 0.03, 'worm')) / tangentialShare(alphaN, g, 0.03, 'worm')
   const forces = meshForces({

@@ -65,7 +65,6 @@ test('loads and steps that a machine does not have read as no load and no supply
 })
 
 test('an input that has just changed is read with what it does, not with the motion before', () => {
-  const drive = compileDrive(bootCleaner)
   const input = { ...firstInput(), setting: 4 }
   const state = restState()
   for (let n = 0; n < 960; n++) step(state, drive, input, 1 / 240)
