@@ -3,8 +3,9 @@
  *
  * path     - the field, as in 'gearing.wheelTeeth' or 'control.steps[2].voltage'; '' is the whole text
  * severity - error: the machine cannot be used; warning: it can, but will disappoint; note: physics worth
- * teaching
- * message  - the requirement, then what came, with units; one sentence that tells the fix, lower case, no full stop
+ *            teaching
+ * message  - the requirement, then what came, with units; one sentence that tells the fix, lower case, no
+ *            full stop
  */
 export interface Problem {
   readonly path: string
