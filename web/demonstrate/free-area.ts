@@ -14,7 +14,7 @@ function measure(): FreeArea {
     const apart =
       box.right <= stage.left || box.left >= stage.right || box.bottom <= stage.top || box.top >= stage.bottom
     if (apart || box.width === 0) continue
-    const low = box.height < 0.4 * stage.height || box.width > 0.5 * stage.width
+    const low = box.height < 0.4 * stage.height || box.width > 0.62 * stage.width
     if (element.dataset['covers'] === 'left' && !low) area.left = Math.max(area.left, box.right - stage.left)
     else if (element.dataset['covers'] === 'right' && !low)
       area.right = Math.max(area.right, stage.right - box.left)

@@ -97,7 +97,8 @@ export function PredictStep({ oneByOne }: { readonly oneByOne: boolean }) {
             Back to question 1
           </button>
         )}
-        <button type="submit" className="button main">
+        {/* Another button for each question: a second press in haste must not commit. */}
+        <button key={String(second)} type="submit" className="button main">
           {oneByOne && !second ? 'Next question' : 'Commit prediction'}
         </button>
         <p className="small">
