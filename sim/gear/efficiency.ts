@@ -19,6 +19,17 @@ export const wormDrivingEfficiency = (gamma: number, alphaN: number, mu: number)
 export const wheelDrivingEfficiency = (gamma: number, alphaN: number, mu: number): number =>
   (Math.cos(alphaN) - mu / Math.tan(gamma)) / (Math.cos(alphaN) + mu * Math.tan(gamma))
 
+/**
+ * Inertia that the worm's shaft must exceed for two wheels behind a self-locking pair to have a definite
+ * motion: J + etaB sum Jw/u^2 above 0. It is 0 where the wheels can drive. Derived here.
+ *
+ * etaB - efficiency of the wheel driving
+ * Jw   - inertia of each wheel, in any unit and the result in the same, >= 0
+ * u    - ratio z2/z1, > 0
+ */
+export const lockedInertia = (etaB: number, Jw: number, u: number): number =>
+  (2 * Math.max(0, -etaB) * Jw) / (u * u)
+
 /** Below this efficiency of the wheel driving, a little more friction locks the mesh. Common practice. */
 const NEARLY = 0.1
 

@@ -1,5 +1,5 @@
 /** What the physics of the mesh says about a machine whose numbers are each in range. */
-import { selfLocking, wheelDrivingEfficiency } from '../gear/efficiency.ts'
+import { lockedInertia, selfLocking, wheelDrivingEfficiency } from '../gear/efficiency.ts'
 import { leadAngle } from '../gear/proportions.ts'
 import { radians } from '../quantity/convert.ts'
 import type { Gearing, Outputs, Rotor } from './machine.ts'
@@ -13,7 +13,8 @@ export function widthProblems({ axialModule, diameterQuotient, wheelWidth }: Gea
   // outside diameter of the worm: the reference diameter and an addendum of one module on each side
   const most = axialModule * (diameterQuotient + 2)
   if (wheelWidth < most) return []
-  const message = `must be below ${rounded(most)} mm, the outside diameter of the worm, got ${rounded(wheelWidth)} mm`
+  const message =
+    `must be below ${rounded(most)} mm, the outside diameter of the worm, ` + `got ${rounded(wheelWidth)} mm`
   return [{ path: 'gearing.wheelWidth', severity: 'error', message }]
 }
 
@@ -25,17 +26,16 @@ export function lockingNotes(gearing: Gearing): Problem[] {
   const locking = selfLocking(g, alphaN, friction)
   if (locking === 'back-drives') return []
   const limit = `the limit ${rounded(Math.cos(alphaN) * Math.tan(g))} of this worm`
+  const value = toldNumber(friction)
   const message =
     locking === 'locks'
-      ? `makes the pair self-locking: the wheels cannot turn the worm, since ${toldNumber(friction)} is not below ${limit}`
-      : `makes the pair nearly self-locking: the wheels can hardly turn the worm, since ${toldNumber(friction)} is just below ${limit}`
+      ? `makes the pair self-locking: the wheels cannot turn the worm, since ${value} is not below ${limit}`
+      : 'makes the pair nearly self-locking: the wheels can hardly turn the worm, ' +
+        `since ${value} is just below ${limit}`
   return [{ path: 'gearing.friction', severity: 'note', message }]
 }
 
-/**
- * A rigid self-locking pair with more inertia behind the wheels than the rotor can outweigh has no definite
- * motion: J + etaB sum Jw/u^2 must be above 0, with the efficiency etaB of the wheel driving. Derived here.
- */
+/** More inertia behind wheels of a self-locking pair than the rotor outweighs leaves no definite motion. */
 export function rotorProblems(gearing: Gearing, rotor: Rotor, outputs: Outputs): Problem[] {
   const { wormStarts, wheelTeeth, diameterQuotient, pressureAngle, friction } = gearing
   const etaB = wheelDrivingEfficiency(
@@ -43,9 +43,10 @@ export function rotorProblems(gearing: Gearing, rotor: Rotor, outputs: Outputs):
     radians(pressureAngle),
     friction,
   )
-  const u = wheelTeeth / wormStarts
-  const least = (-etaB * 2 * outputs.wheelInertia) / (u * u)
+  const least = lockedInertia(etaB, outputs.wheelInertia, wheelTeeth / wormStarts)
   if (rotor.inertia > least) return []
-  const message = `must be above ${rounded(least)} kg cm2 for two wheels of this inertia behind a self-locking pair, got ${toldNumber(rotor.inertia)} kg cm2`
+  const message =
+    `must be above ${rounded(least)} kg cm2 for two wheels of this inertia behind a self-locking pair, ` +
+    `got ${toldNumber(rotor.inertia)} kg cm2`
   return [{ path: 'rotor.inertia', severity: 'error', message }]
 }

@@ -1,5 +1,10 @@
 import { expect, test } from 'vitest'
-import { selfLocking, wheelDrivingEfficiency, wormDrivingEfficiency } from '../../../sim/gear/efficiency.ts'
+import {
+  lockedInertia,
+  selfLocking,
+  wheelDrivingEfficiency,
+  wormDrivingEfficiency,
+} from '../../../sim/gear/efficiency.ts'
 import { near } from '../../support/near.ts'
 
 const RADIANS = Math.PI / 180
@@ -28,4 +33,13 @@ test('at the limit of locking the worm drives with (1 - tan2 g)/2: consequence o
     near(wheelDrivingEfficiency(gamma, 20 * RADIANS, mu), 0, 1e-15)
     near(wormDrivingEfficiency(gamma, 20 * RADIANS, mu), (1 - Math.tan(gamma) ** 2) / 2, 1e-15)
   }
+})
+
+test('the inertia that a locking pair asks of the rotor balances that of its wheels', () => {
+  for (const etaB of [-0.06, -1.035, -20]) {
+    const J = lockedInertia(etaB, 0.6, 36)
+    expect(J).toBeGreaterThan(0)
+    near(J + (2 * etaB * 0.6) / 36 ** 2, 0, 1e-15)
+  }
+  expect(lockedInertia(0.04, 0.6, 36)).toBe(0)
 })
