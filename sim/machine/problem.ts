@@ -1,3 +1,5 @@
+import type { GearProblem } from '../gear/gear-problems.ts'
+
 /**
  * Something wrong with, or worth knowing about, a piece of data. Problems are collected, never thrown.
  *
@@ -7,11 +9,7 @@
  * message  - the requirement, then what came, with units; one sentence that tells the fix, lower case, no
  *            full stop
  */
-export interface Problem {
-  readonly path: string
-  readonly severity: 'error' | 'warning' | 'note'
-  readonly message: string
-}
+export type Problem = GearProblem
 
 export const hasErrors = (problems: readonly Problem[]): boolean =>
   problems.some((problem) => problem.severity === 'error')
