@@ -101,7 +101,8 @@ export function gearProblems(gearing: GearNumbers): GearProblem[] {
     return [
       error(
         'gearing.wheelTeeth',
-        `must leave a tooth on the wheel, got ${gearing.wheelTeeth} teeth that the worm cuts away: take more teeth or fewer starts`,
+        `must leave a tooth on the wheel, got ${gearing.wheelTeeth} teeth that the worm cuts away: ` +
+          'take more teeth or fewer starts',
       ),
     ]
   }
@@ -126,7 +127,8 @@ function wormErrors(
   return [
     error(
       'gearing.diameterQuotient',
-      `must be at least ${rounded(least)} to leave a shaft under the thread, got ${rounded(q)}: take a thicker worm`,
+      `must be at least ${rounded(least)} to leave a shaft under the thread, got ${rounded(q)}: ` +
+        'take a thicker worm',
     ),
   ]
 }
@@ -138,7 +140,8 @@ function leadProblems({ pressureAngle }: GearNumbers, pair: PairProportions): Ge
   return [
     warning(
       'gearing.wormStarts',
-      `lead angle should be at most ${rounded(limit)} deg at a pressure angle of ${rounded(pressureAngle)} deg, ` +
+      `lead angle should be at most ${rounded(limit)} deg ` +
+        `at a pressure angle of ${rounded(pressureAngle)} deg, ` +
         `got ${rounded(g)} deg: take fewer starts, a larger diameter quotient or a larger pressure angle`,
     ),
   ]
@@ -169,7 +172,8 @@ function toothCountProblems(
       severity: 'note',
       message:
         `handbooks ask for at least ${least} teeth at a pressure angle of ${rounded(pressureAngle)} deg, ` +
-        `got ${wheelTeeth}: the flank in use is whole, but the root is thin, so take more teeth or a larger pressure angle`,
+        `got ${wheelTeeth}: the flank in use is whole, but the root is thin, ` +
+        'so take more teeth or a larger pressure angle',
     },
   ]
 }
@@ -181,7 +185,8 @@ function quotientProblems({ diameterQuotient: q }: GearNumbers): GearProblem[] {
   return [
     warning(
       'gearing.diameterQuotient',
-      `should be from ${least} to ${most}, got ${rounded(q)}: ${remedy}, take ${q < least ? 'a larger' : 'a smaller'} one`,
+      `should be from ${least} to ${most}, got ${rounded(q)}: ` +
+        `${remedy}, take ${q < least ? 'a larger' : 'a smaller'} one`,
     ),
   ]
 }
@@ -193,7 +198,8 @@ function threadProblems(gearing: GearNumbers, pair: PairProportions): GearProble
     problems.push(
       warning(
         'gearing.pressureAngle',
-        `axial pressure angle should leave the thread a land at tip and root, got ${rounded(degrees(pair.axialPressureAngle))} deg, ` +
+        'axial pressure angle should leave the thread a land at tip and root, ' +
+          `got ${rounded(degrees(pair.axialPressureAngle))} deg, ` +
           'so the teeth are cut short: take a smaller pressure angle or fewer starts',
       ),
     )
@@ -203,8 +209,8 @@ function threadProblems(gearing: GearNumbers, pair: PairProportions): GearProble
     problems.push(
       warning(
         'gearing.profile',
-        `flank should reach the tips of the wheel at ${rounded(limits.gorge)} mm from the worm's axis, got none below ` +
-          `${rounded(least)} mm: take profile ZA, fewer starts or a larger diameter quotient`,
+        `flank should reach the tips of the wheel at ${rounded(limits.gorge)} mm from the worm's axis, ` +
+          `got none below ${rounded(least)} mm: take profile ZA, fewer starts or a larger diameter quotient`,
       ),
     )
   }
@@ -230,7 +236,8 @@ function widthProblems(gearing: GearNumbers, halfFace: number): GearProblem[] {
   return [
     warning(
       'gearing.wheelWidth',
-      `should be at most ${rounded(width)} mm for the teeth to reach across, got ${rounded(gearing.wheelWidth)} mm: ` +
+      `should be at most ${rounded(width)} mm for the teeth to reach across, ` +
+        `got ${rounded(gearing.wheelWidth)} mm: ` +
         'take a narrower wheel or a larger diameter quotient',
     ),
   ]

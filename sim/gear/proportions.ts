@@ -6,7 +6,8 @@
  *
  *   m   axial module            z1  starts               d1, r1  reference diameter, radius of the worm
  *   q   diameter quotient d1/m  z2  teeth                r2      reference radius of the wheel
- *   g   lead angle              a   centre distance      alpha   pressure angle: n normal, x axial, t1 transverse
+ *   g   lead angle              a   centre distance
+ *   alpha   pressure angle: n normal, x axial, t1 transverse
  */
 import { radians } from '../quantity/convert.ts'
 import type { GearNumbers } from './gear-numbers.ts'

@@ -1,7 +1,8 @@
 /**
  * Half the axial thickness h(r) of the worm thread and its slope h'(r), one function for each profile:
  *
- *     flank:  z = P theta + sigma h(r),   h(r1) = px/4,   sigma = +1 on the +z side of the thread, -1 on the other
+ *     flank:  z = P theta + sigma h(r),   h(r1) = px/4
+ *             sigma = +1 on the +z side of the thread, -1 on the other
  *
  * r, h [mm]; P = p for a right hand thread, -p for a left hand one; h itself does not know the hand.
  * ZA is straight in the axial plane, ZN straight in the plane square to the thread at mid space, ZI an

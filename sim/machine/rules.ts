@@ -36,7 +36,9 @@ function supplyProblems(control: Control['kind'], kind: unknown): Problem[] {
   const needed = FITTINGS[control].supply
   const possible = controlsBehind(kind)
   if (kind === needed || possible === '') return []
-  const message = `must be '${needed}' where the control is '${control}', got '${String(kind)}', which goes with ${possible}`
+  const message =
+    `must be '${needed}' where the control is '${control}', ` +
+    `got '${String(kind)}', which goes with ${possible}`
   return [error('supply.kind', message)]
 }
 
