@@ -17,13 +17,16 @@ export interface OperatingPoint {
   readonly stallTorque: number
 }
 
-/** No worm gets there: what still gains speed here runs away [rad/s] */
-const RUNAWAY = 2 ** 20
-const MOST_DOUBLINGS = 20
+/** Twice what any motor in range reaches, 280 V/50 V x 250 V x sqrt 2 on 0.0005 V s/rad: beyond it lies nothing. */
+const MOST_DOUBLINGS = 23
+const RUNAWAY = 2 ** MOST_DOUBLINGS // [rad/s]
 const SLICES = 64
 const MOST_HALVINGS = 200
 
-/** Steady running with this input; null where the drive is not computed, and where its load drives it ever faster. */
+/**
+ * Steady running with this input. Null where the drive is not computed, which `drive.notComputed` tells, and, with that
+ * null too, where its load drives it ever faster.
+ */
 export function operatingPoint(drive: Drive, input: DriveInput): OperatingPoint | null {
   if (!canMove(drive)) return null
   const speed = input.sense * steadySpeed(drive, input)

@@ -48,7 +48,9 @@ export function solveChopper(cycle: CurrentCycle, circuit: ChopperCircuit): void
   if (!continuous && i1 <= 0) return
   const low = continuous ? repeating : 0
   const high = low + (i1 - low) * rise
-  const off = continuous ? period - on : tau2 * Math.log1p(-high / i2)
+  let off = period - on
+  // Where nothing opposes the current its fall has no end of its own, and a low of 0 is one below rounding.
+  if (!continuous && i2 < 0) off = Math.min(off, tau2 * Math.log1p(-high / i2))
   const { decay } = cycle
   decay.start = low
   decay.aim = i1

@@ -72,3 +72,11 @@ test('series and closed form of a decay meet where they take over', () => {
   expect(Math.abs(below!.mean - above!.mean)).toBeLessThan(1e-8)
   expect(Math.abs(below!.square - above!.square)).toBeLessThan(1e-7)
 })
+
+test('where nothing at all opposes the falling current it flows all the time', () => {
+  const cycle = { ...newCycle(), opposing: -1 }
+  const circuit = { ...vent, motorInductance: 1e-5, motorResistance: 2000, freewheelDrop: 1, duty: 0.01 }
+  solveChopper(cycle, { ...circuit, period: 1e-3 })
+  expect(Number.isFinite(cycle.mean + cycle.square)).toBe(true)
+  expect(cycle.conducting).toBe(1)
+})
