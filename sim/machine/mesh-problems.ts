@@ -13,8 +13,8 @@ export function widthProblems({ axialModule, diameterQuotient, wheelWidth }: Gea
   // outside diameter of the worm: the reference diameter and an addendum of one module on each side
   const most = axialModule * (diameterQuotient + 2)
   if (wheelWidth < most) return []
-  const message =
-    `must be below ${rounded(most)} mm, the outside diameter of the worm, ` + `got ${rounded(wheelWidth)} mm`
+  const got = `got ${rounded(wheelWidth)} mm`
+  const message = `must be below ${rounded(most)} mm, the outside diameter of the worm, ${got}`
   return [{ path: 'gearing.wheelWidth', severity: 'error', message }]
 }
 
