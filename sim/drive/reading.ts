@@ -1,18 +1,17 @@
-import type { BridgeCircuit } from '../electric/bridge-circuit.ts'
-import type { ChopperCircuit } from '../electric/chopper.ts'
-import { solvePrimary } from '../electric/transformer.ts'
 import type { Drive } from './drive.ts'
+import type { ElectricReading } from './electric-reading.ts'
+import { newElectricReading, readElectrics } from './electric-reading.ts'
 import { holdAtRest } from './hold.ts'
 import type { DriveInput } from './input.ts'
 import { canMove, demandTorque, loadMeshes, respondFrom, senseMotion, solveTorque } from './motion.ts'
 import type { DriveState } from './state.ts'
 
 /**
- * Everything that can be read off a drive in one instant, as period means. Speeds are signed about the axes of the
- * frame (worm z, wheels y); torques, currents and powers are positive where the supply, or the hand, drives the worm
- * the way it is told to.
+ * Everything that can be read off a drive in one instant, as period means. Speeds are signed about the axes
+ * of the frame (worm z, wheels y); torques, currents and powers are positive where the supply, or the hand,
+ * drives the worm the way it is told to.
  */
-export interface Reading {
+export interface Reading extends ElectricReading {
   /** [rad/s] */
   wormSpeed: number
   leftSpeed: number
@@ -25,31 +24,7 @@ export interface Reading {
   /** Torque of each wheel in its mesh: output, bearings and inertia [N m] */
   meshTorqueLeft: number
   meshTorqueRight: number
-  /** Motor current [A] */
-  currentMean: number
-  currentRms: number
-  /** Mean at the brushes [V] */
-  motorVoltage: number
-  /** Taken from secondary, battery or hand [W] */
-  inputPower: number
-  /** At the wall plug, or battery, also while unplugged [V] */
-  wallVoltage: number
-  /** 0 for direct current [Hz] */
-  wallFrequency: number
-  /** r.m.s. from the mains, mean from a battery [A] */
-  wallCurrent: number
-  /** [W] */
-  wallPower: number
-  /** [V A] */
-  apparentPower: number
-  powerFactor: number
-  /** The ledger [W]: what the input turns into, in the order of the power's way */
-  coreLoss: number
-  sourceResistanceLoss: number
-  diodeLoss: number
-  switchLoss: number
-  copperLoss: number
-  brushLoss: number
+  /** The ledger [W] from the shaft on */
   frictionLoss: number
   fanLoss: number
   meshLossLeft: number
@@ -72,6 +47,7 @@ export interface Reading {
 }
 
 export const newReading = (): Reading => ({
+  ...newElectricReading(),
   wormSpeed: 0,
   leftSpeed: 0,
   rightSpeed: 0,
@@ -80,22 +56,6 @@ export const newReading = (): Reading => ({
   rightTorque: 0,
   meshTorqueLeft: 0,
   meshTorqueRight: 0,
-  currentMean: 0,
-  currentRms: 0,
-  motorVoltage: 0,
-  inputPower: 0,
-  wallVoltage: 0,
-  wallFrequency: 0,
-  wallCurrent: 0,
-  wallPower: 0,
-  apparentPower: 0,
-  powerFactor: 0,
-  coreLoss: 0,
-  sourceResistanceLoss: 0,
-  diodeLoss: 0,
-  switchLoss: 0,
-  copperLoss: 0,
-  brushLoss: 0,
   frictionLoss: 0,
   fanLoss: 0,
   meshLossLeft: 0,
@@ -113,8 +73,8 @@ export const newReading = (): Reading => ({
 })
 
 /**
- * Reads a drive at a worm speed [rad/s] and acceleration [rad/s2], both about +z. Both 0 is standstill, held by
- * friction or by a jam. Writes into `out` and allocates nothing.
+ * Reads a drive at a worm speed [rad/s] and acceleration [rad/s2], both about +z. Both 0 is standstill, held
+ * by friction or by a jam. Writes into `out` and allocates nothing.
  */
 export function readAt(
   out: Reading,
@@ -131,8 +91,9 @@ export function readAt(
 }
 
 /**
- * Reads a drive as it stands in its state. The acceleration is worked out anew, so that an input that has just changed
- * is read with what it does, and a jam as the standstill that it is; only a hand on the crank prescribes it.
+ * Reads a drive as it stands in its state. The acceleration is worked out anew, so that an input that has
+ * just changed is read with what it does, and a jam as the standstill that it is; only a hand on the crank
+ * prescribes it.
  */
 export function readState(out: Reading, drive: Drive, input: DriveInput, state: DriveState): Reading {
   const { work } = drive
@@ -152,7 +113,6 @@ function read(out: Reading, drive: Drive, input: DriveInput): void {
   solveTorque(drive, input)
   readMechanics(out, drive, input)
   readElectrics(out, drive, input)
-  readWall(out, drive, input)
   balance(out)
 }
 
@@ -190,53 +150,6 @@ function readMechanics(out: Reading, drive: Drive, input: DriveInput): void {
     out.idealLeft = out.idealTotal * (left.load / loads) + 0
     out.idealRight = out.idealTotal * (right.load / loads) + 0
   }
-}
-
-function readElectrics(out: Reading, drive: Drive, input: DriveInput): void {
-  const { cycle, speed, torque } = drive.work
-  const bridge = drive.bridges[input.setting]
-  const chopper = drive.choppers[input.setting]
-  out.currentMean = cycle.mean
-  out.currentRms = Math.sqrt(cycle.square)
-  out.brushLoss = drive.brushDrop * cycle.mean
-  out.motorVoltage = drive.emfConstant * speed + drive.brushDrop * cycle.conducting
-  out.sourceResistanceLoss = 0
-  out.copperLoss = 0
-  out.diodeLoss = 0
-  out.switchLoss = 0
-  out.inputPower = cycle.sourcePower
-  if (bridge) {
-    readCircuit(out, drive, bridge)
-    out.diodeLoss = bridge.diodeDrops * cycle.mean
-  } else if (chopper) {
-    readCircuit(out, drive, chopper)
-    out.diodeLoss = chopper.freewheelDrop * cycle.freewheelMean
-    if (chopper.duty < 1) out.switchLoss = chopper.switchDrop * cycle.sourceMean
-  } else if (drive.crankSpeeds.length > 0 && input.connected) out.inputPower = torque * speed
-}
-
-function readCircuit(out: Reading, drive: Drive, circuit: BridgeCircuit | ChopperCircuit): void {
-  const { cycle } = drive.work
-  out.motorVoltage += circuit.motorResistance * cycle.mean
-  out.sourceResistanceLoss = circuit.sourceResistance * cycle.sourceSquare
-  out.copperLoss = circuit.motorResistance * cycle.square
-}
-
-function readWall(out: Reading, drive: Drive, input: DriveInput): void {
-  const { cycle } = drive.work
-  const primary = drive.primaries[input.setting]
-  out.wallVoltage = drive.supplyVoltage
-  out.wallFrequency = drive.supplyFrequency
-  out.coreLoss = 0
-  out.wallCurrent = cycle.sourceMean
-  if (primary && input.connected) {
-    solvePrimary(cycle, primary)
-    out.coreLoss = drive.supplyVoltage * primary.coreCurrent
-    out.wallCurrent = cycle.primary
-  }
-  out.wallPower = drive.supplyVoltage > 0 ? out.inputPower + out.coreLoss : 0
-  out.apparentPower = out.wallVoltage * out.wallCurrent
-  out.powerFactor = out.apparentPower === 0 ? 0 : out.wallPower / out.apparentPower
 }
 
 function balance(out: Reading): void {
