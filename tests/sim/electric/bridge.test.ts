@@ -4,6 +4,7 @@ import { newBridgeWork } from '../../../sim/electric/bridge-circuit.ts'
 import { solveBridge, solveIdleBridge } from '../../../sim/electric/bridge.ts'
 import { newCycle } from '../../../sim/electric/cycle.ts'
 import { near, relativelyNear } from '../../support/near.ts'
+import { inSmallSteps } from '../../support/small-steps.ts'
 
 const circuit: BridgeCircuit = {
   emfPeak: 24 * Math.SQRT2,
@@ -19,44 +20,6 @@ const solved = (given: BridgeCircuit, opposing: number) => {
   const cycle = { ...newCycle(), opposing }
   solveBridge(cycle, given, newBridgeWork())
   return cycle
-}
-
-/**
- * The same circuit in small time steps, written without modes: each step asks which diodes can conduct. Backward
- * Euler, so its means are right to about the step.
- */
-function inSmallSteps(given: BridgeCircuit, opposing: number, perHalfCycle: number, halfCycles: number) {
-  const { emfPeak, angularFrequency, sourceResistance, sourceInductance, motorResistance, motorInductance } =
-    given
-  const dt = Math.PI / angularFrequency / perHalfCycle
-  const against = opposing + given.diodeDrops
-  let motor = 0
-  let source = 0
-  let [mean, square, power] = [0, 0, 0]
-  for (let n = 0; n < perHalfCycle * halfCycles; n++) {
-    const e = emfPeak * Math.sin((angularFrequency * dt * (n + 1)) % (2 * Math.PI))
-    // All diodes on: two separate loops. Otherwise the larger of the two ends decides which pair carries both.
-    const apart = (motorInductance * motor - dt * against) / (motorInductance + dt * motorResistance)
-    const free = (sourceInductance * source + dt * e) / (sourceInductance + dt * sourceResistance)
-    if (apart >= Math.abs(free)) {
-      motor = apart
-      source = free
-    } else {
-      const sign = Math.sign(free)
-      const flux = motorInductance * motor + sourceInductance * sign * source
-      const total = motorInductance + sourceInductance
-      motor = Math.max(
-        0,
-        (flux + dt * (sign * e - against)) / (total + dt * (motorResistance + sourceResistance)),
-      )
-      source = sign * motor
-    }
-    if (n < perHalfCycle * (halfCycles - 1)) continue
-    mean += motor / perHalfCycle
-    square += motor ** 2 / perHalfCycle
-    power += (source * e) / perHalfCycle
-  }
-  return { mean, square, power }
 }
 
 test.each([-5, 0, 1.6, 3, 5, 6, 7, 8, 12, 20, 28])(
