@@ -11,13 +11,14 @@ import { machineLayout } from '../../sim/pose/layout.ts'
 import { newPoses, posePlan, writePoses } from '../../sim/pose/pose.ts'
 
 /**
- * Run by itself with --expose-gc: prints how many garbage collections a million frames of a machine cause after
- * warming up. Arguments: the machine's file; 'running', 'locked' or 'wasteful', which makes one object a frame.
+ * Run by itself with --expose-gc: prints how many garbage collections a million frames of a machine cause
+ * after warming up. Arguments: the machine's file; 'running', 'locked' or 'wasteful', which makes one object
+ * a frame.
  */
 const [file = '', manner = 'running'] = process.argv.slice(2)
 
 const FRAMES = 1_000_000
-/** The compiler works beside the loop and takes its time on a busy computer; the quietest window counts. */
+/** What is optimised late leaves boxes until then, so the quietest window counts. */
 const WINDOWS = manner === 'wasteful' ? 1 : 12
 
 const machine = JSON.parse(readFileSync(file, 'utf8')) as Machine
