@@ -9,12 +9,12 @@ const MOST_ROUNDS = 80
 const MET = 1e-13
 
 /**
- * Takes work.from over work.span implicitly, w1 = w0 + h a(w1), the backward Euler step: for drives that settle much
- * faster than a step is long, where explicit steps would swing out. It is L-stable, and of all its solutions the one
- * nearest on the way of the acceleration is taken: that one never passes the speed at which the drive settles, so
- * the decay stays without overshoot. Needs work.push, the acceleration at work.from, and work.rate; shortens
- * work.span to where the drive comes to rest. Source of the method: E. Hairer & G. Wanner, Solving Ordinary
- * Differential Equations II, chapter IV.3 (from memory).
+ * Takes work.from over work.span implicitly, w1 = w0 + h a(w1), the backward Euler step: for drives that
+ * settle much faster than a step is long, where explicit steps would swing out. It is L-stable, and of all
+ * its solutions the one nearest on the way of the acceleration is taken: that one never passes the speed at
+ * which the drive settles, so the decay stays without overshoot. Needs work.push, the acceleration at
+ * work.from, and work.rate; shortens work.span to where the drive comes to rest. Source of the method: E.
+ * Hairer & G. Wanner, Solving Ordinary Differential Equations II, chapter IV.3 (from memory).
  */
 export function stepBackward(drive: Drive, input: DriveInput): void {
   const { work } = drive
@@ -62,7 +62,9 @@ function bracket(drive: Drive, input: DriveInput): void {
   }
 }
 
-/** False position in which an end that stays loses half its weight (Illinois), and halving where that lags. */
+/**
+ * False position in which an end that stays loses half its weight (Illinois), and halving where that lags.
+ */
 function close(drive: Drive, input: DriveInput): void {
   const { work } = drive
   let farGain = work.gain

@@ -5,9 +5,10 @@ import { leftLoad, rightLoad } from './motion.ts'
 import type { WheelWork } from './work.ts'
 
 /**
- * Shares the torque of a drive that friction holds at rest. Rigid friction leaves the shares open; here every dry
- * friction, of shaft, bearings and loads, stands at the same part of its limit, and a jammed wheel carries only what
- * the others cannot. That is a choice: it meets both ends of the band in which the drive stays at rest.
+ * Shares the torque of a drive that friction holds at rest. Rigid friction leaves the shares open; here every
+ * dry friction, of shaft, bearings and loads, stands at the same part of its limit, and a jammed wheel
+ * carries only what the others cannot. That is a choice: it meets both ends of the band in which the drive
+ * stays at rest.
  */
 export function holdAtRest(drive: Drive, input: DriveInput): void {
   const { work, frictionTorque } = drive

@@ -1,4 +1,6 @@
-/** What a person sets while a machine runs. Mutable, so that the frame can keep one and change it in place. */
+/**
+ * What a person sets while a machine runs. Mutable, so that the frame can keep one and change it in place.
+ */
 export interface DriveInput {
   /** Speed step, counted from 0 */
   setting: number

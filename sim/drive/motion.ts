@@ -29,10 +29,10 @@ export function solveTorque(drive: Drive, input: DriveInput): void {
 }
 
 /**
- * Sets work.acceleration from work.speed, work.motion (not 0) and work.torque:
- * J a = T - losses - sum h(X)/u, X = drag + Jw a/u, h = X/etaF where the wheel opposes the motion, etaB X where it
- * drives. The right side has one kink a wheel, where X = 0; asking on which side of both kinks the answer lies makes
- * the solution exact without iteration.
+ * Sets work.acceleration from work.speed, work.motion (not 0) and work.torque: J a = T - losses - sum h(X)/u,
+ * X = drag + Jw a/u, h = X/etaF where the wheel opposes the motion, etaB X where it drives. The right side
+ * has one kink a wheel, where X = 0; asking on which side of both kinks the answer lies makes the solution
+ * exact without iteration.
  */
 export function accelerate(drive: Drive, input: DriveInput): void {
   const { work, ratio, rotorInertia, wheelInertia } = drive
@@ -116,8 +116,8 @@ export function demandTorque(drive: Drive): void {
 }
 
 /**
- * At standstill with work.torque known: sets work.motion to the sense in which the drive would start, 0 where friction
- * holds it, and work.acceleration to match. A jammed wheel holds always.
+ * At standstill with work.torque known: sets work.motion to the sense in which the drive would start, 0 where
+ * friction holds it, and work.acceleration to match. A jammed wheel holds always.
  */
 export function start(drive: Drive, input: DriveInput): void {
   const { work } = drive

@@ -17,15 +17,18 @@ export interface OperatingPoint {
   readonly stallTorque: number
 }
 
-/** Twice what any motor in range reaches, 280 V/50 V x 250 V x sqrt 2 on 0.0005 V s/rad: beyond it lies nothing. */
+/**
+ * Twice what any motor in range reaches, 280 V/50 V x 250 V x sqrt 2 on 0.0005 V s/rad: beyond it lies
+ * nothing.
+ */
 const MOST_DOUBLINGS = 23
 const RUNAWAY = 2 ** MOST_DOUBLINGS // [rad/s]
 const SLICES = 64
 const MOST_HALVINGS = 200
 
 /**
- * Steady running with this input. Null where the drive is not computed, which `drive.notComputed` tells, and, with that
- * null too, where its load drives it ever faster.
+ * Steady running with this input. Null where the drive is not computed, which `drive.notComputed` tells, and,
+ * with that null too, where its load drives it ever faster.
  */
 export function operatingPoint(drive: Drive, input: DriveInput): OperatingPoint | null {
   if (!canMove(drive)) return null
@@ -66,7 +69,9 @@ function surplus(drive: Drive, input: DriveInput, motion: number, size: number):
   return motion * drive.work.acceleration
 }
 
-/** The highest speed at which torque and demand meet: bracketed by doubling, looked for from above, halved. */
+/**
+ * The highest speed at which torque and demand meet: bracketed by doubling, looked for from above, halved.
+ */
 function outermostRest(drive: Drive, input: DriveInput, motion: number): number {
   let high = 1
   for (let i = 0; i < MOST_DOUBLINGS && surplus(drive, input, motion, high) > 0; i++) high *= 2

@@ -1,5 +1,6 @@
 /**
- * Rate at which something with `symmetry` equal marks seems to turn when it is drawn displayHertz times a second.
+ * Rate at which something with `symmetry` equal marks seems to turn when it is drawn displayHertz times a
+ * second.
  *
  * rate         - true rate, signed, in turns a second
  * symmetry     - equal marks around a turn, >= 1

@@ -4,9 +4,10 @@ import { leftLoad, rightLoad } from './motion.ts'
 import type { Load } from '../machine/machine.ts'
 
 /**
- * Sets work.rate to a bound of the rate at which speed settles at any speed up to work.reach [1/s]: the slope of
- * torque over speed on the least inertia, a(w) = (T - D(w))/J, -da/dw <= (ke^2/Ra + bv + 2 cf w + sum (b + 2 c w/u)
- * / (u^2 etaF))/J. No period-mean current falls faster than 1/Ra with the opposing voltage. Derived here.
+ * Sets work.rate to a bound of the rate at which speed settles at any speed up to work.reach [1/s]: the slope
+ * of torque over speed on the least inertia, a(w) = (T - D(w))/J, -da/dw <= (ke^2/Ra + bv + 2 cf w + sum (b +
+ * 2 c w/u) / (u^2 etaF))/J. No period-mean current falls faster than 1/Ra with the opposing voltage. Derived
+ * here.
  */
 export function boundRate(drive: Drive, input: DriveInput): void {
   const { work } = drive

@@ -8,11 +8,11 @@ import type { DriveState } from './state.ts'
 import { countStep } from './state.ts'
 import { advanceTurns, TICKS_PER_TURN } from './turns.ts'
 
-/** Time in which a hand brings a resting crank to its speed, so that the picture does not jump [s]. Our choice. */
+/** Time in which a hand brings a resting crank to its speed, so that nothing jumps [s]. Our choice. */
 const CRANK_RISE = 0.3
-/** Largest product of span and settling rate: well inside what Runge-Kutta of fourth order keeps stable (2.78). */
+/** Largest product of span and settling rate, well inside what this Runge-Kutta keeps stable (2.78). */
 const CALM = 0.5
-/** Where a step would need more parts than this, the drive settles within it, and implicit parts are taken. */
+/** Where a step would need more parts, the drive settles within it, and implicit parts are taken. */
 const MOST_PARTS = 32
 const BACKWARD_PARTS = 8
 /** Standstill is met to this part of the speed before. */
@@ -20,11 +20,11 @@ const LANDED = 1e-13
 const MOST_LANDINGS = 60
 
 /**
- * Moves the drive on by dt of model time at cycle means; dt > 0 [s], at most 1/240 s where the way to the steady speed
- * matters and not only where it ends. Runge-Kutta of fourth order on the speed within one sense of motion, in parts
- * that suit the rate at which the speed settles; implicit parts where it settles much faster. A part in which the
- * speed would change sign is cut where it is zero; there friction holds the drive, or it goes on the other way.
- * Allocates nothing: numbers go from function to function in fields.
+ * Moves the drive on by dt of model time at cycle means; dt > 0 [s], at most 1/240 s where the way to the
+ * steady speed matters and not only where it ends. Runge-Kutta of fourth order on the speed within one sense
+ * of motion, in parts that suit the rate at which the speed settles; implicit parts where it settles much
+ * faster. A part in which the speed would change sign is cut where it is zero; there friction holds the
+ * drive, or it goes on the other way. Allocates nothing: numbers go from function to function in fields.
  */
 export function step(state: DriveState, drive: Drive, input: DriveInput, dt: number): void {
   countStep(state, dt)
@@ -56,8 +56,9 @@ function turnCrank(state: DriveState, drive: Drive, input: DriveInput): void {
 }
 
 /**
- * Every part but one that lands takes at least 1/MOST_PARTS of the step, so the loop ends. Of one variable and without
- * time in it, the motion can come to rest once only; were rounding to bring it there again, it stays for what is left.
+ * Every part but one that lands takes at least 1/MOST_PARTS of the step, so the loop ends. Of one variable
+ * and without time in it, the motion can come to rest once only; were rounding to bring it there again, it
+ * stays for what is left.
  */
 function run(state: DriveState, drive: Drive, input: DriveInput): void {
   const { work } = drive

@@ -1,8 +1,8 @@
 /**
  * Counting without drift. The worm's place is the only one kept; every wheel follows from it by whole-number
- * arithmetic. A turn is cut into TICKS_PER_TURN whole ticks, a number that 1 to 12 starts and 360 degrees divide
- * exactly, so a hand turn of a degree, a tooth, a quarter or a wheel turn is a whole number of ticks and a sum of
- * such steps is exact for ever. What is left below a tick while the machine runs is `rest`.
+ * arithmetic. A turn is cut into TICKS_PER_TURN whole ticks, a number that 1 to 12 starts and 360 degrees
+ * divide exactly, so a hand turn of a degree, a tooth, a quarter or a wheel turn is a whole number of ticks
+ * and a sum of such steps is exact for ever. What is left below a tick while the machine runs is `rest`.
  */
 
 /** 360 x lcm(1..12) */
@@ -32,7 +32,9 @@ function carry(t: WormTurns, ticks: number): void {
   t.ticks = ticks - whole * TICKS_PER_TURN
 }
 
-/** Moves on by a signed part of a turn, which need not be a whole number of ticks; exact to 1e-15 of its size. */
+/**
+ * Moves on by a signed part of a turn, which need not be a whole number of ticks; exact to 1e-15 of its size.
+ */
 export function advanceTurns(t: WormTurns, delta: number): void {
   const sum = t.rest + delta * TICKS_PER_TURN
   const whole = Math.floor(sum)
@@ -70,8 +72,8 @@ export const wholeWheelTurns = (t: WormTurns, z1: number, z2: number): number =>
 }
 
 /**
- * Writes the part of the current worm turn, in [0, 1], and of the current wheel turn, in [0, 1). Into an array, since
- * a number that is handed back may cost the frame a box.
+ * Writes the part of the current worm turn, in [0, 1], and of the current wheel turn, in [0, 1). Into an
+ * array, since a number that is handed back may cost the frame a box.
  */
 export function writeFractions(out: Float64Array, t: WormTurns, z1: number, z2: number): void {
   const teeth = t.turns * z1

@@ -4,8 +4,8 @@ import type { CurrentCycle } from '../electric/cycle.ts'
 import { newCycle } from '../electric/cycle.ts'
 
 /**
- * Numbers in passing, owned by one compiled drive so that the frame needs no new memory. All in the commanded frame:
- * positive is the way the supply, or the hand, drives the worm.
+ * Numbers in passing, owned by one compiled drive so that the frame needs no new memory. All in the commanded
+ * frame: positive is the way the supply, or the hand, drives the worm.
  */
 export interface Work {
   /** Worm speed [rad/s] */
@@ -20,10 +20,10 @@ export interface Work {
   turned: number
   /** Acceleration at the start of the stretch [rad/s2] */
   push: number
-  /** Largest size of speed in question [rad/s], and a bound of the rate at which speed settles up to there [1/s] */
+  /** Largest size of speed in question [rad/s], and a bound of the settling rate up to there [1/s] */
   reach: number
   rate: number
-  /** Speed gained in an implicit step and what that misses its equation by; the same of a gain too small [rad/s] */
+  /** Speed gained in an implicit step, what that misses its equation by; both of a gain too small [rad/s] */
   gain: number
   miss: number
   nearGain: number

@@ -1,6 +1,6 @@
 /**
- * The current of one loop of R and L between two events under a sinusoidal emf and a constant voltage:
- * i(x) = sine sin x + cosine cos x + constant + decaying exp(-rate (x - from)), x the mains angle [rad], rate = R/X.
+ * The current of one loop of R and L between two events under a sinusoidal emf and a constant voltage: i(x) =
+ * sine sin x + cosine cos x + constant + decaying exp(-rate (x - from)), x the mains angle [rad], rate = R/X.
  * Fields instead of arguments, because a number handed over in a field needs no memory of its own.
  */
 export interface Arc {
@@ -52,8 +52,9 @@ const MOST_ROUNDS = 80
 const ROUNDING = 8 * Number.EPSILON
 
 /**
- * Moves arc.to to the angle in [arc.to, limit.to] where arc - limit passes zero downwards, to rounding: Newton, kept
- * inside a shrinking bracket by halving. `limit` may be an arc of zeros. Expects a positive start and a negative end.
+ * Moves arc.to to the angle in [arc.to, limit.to] where arc - limit passes zero downwards, to rounding:
+ * Newton, kept inside a shrinking bracket by halving. `limit` may be an arc of zeros. Expects a positive
+ * start and a negative end.
  */
 export function meetArc(arc: Arc, limit: Arc): void {
   let low = arc.to

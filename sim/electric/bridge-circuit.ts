@@ -1,7 +1,10 @@
 import type { Arc } from './arc.ts'
 import { newArc } from './arc.ts'
 
-/** A sinusoidal source behind R and L, a two-drop bridge and a motor that opposes with a constant voltage; all SI. */
+/**
+ * A sinusoidal source behind R and L, a two-drop bridge and a motor that opposes with a constant voltage; all
+ * SI.
+ */
 export interface BridgeCircuit {
   /** [V] */
   readonly emfPeak: number
@@ -29,7 +32,9 @@ export interface BridgeWork {
   readonly nothing: Arc
   /** All constant voltages against the current [V] */
   opposing: number
-  /** Rs La - Ls Ra: the voltage ahead of the diodes times (La + Ls) is La e + Ls opposing - cross i [ohm H] */
+  /**
+   * Rs La - Ls Ra: the voltage ahead of the diodes times (La + Ls) is La e + Ls opposing - cross i [ohm H]
+   */
   cross: number
   /** Angle from which the source can drive a current that has died [rad] */
   restart: number

@@ -12,13 +12,13 @@ const SEARCH_STEP = Math.PI / 32
 /**
  * Means of the half cycle that repeats itself at the opposing voltage in `cycle`.
  *
- * While the bridge conducts, both inductances carry one current. Where the voltage ahead of the diodes would turn
- * negative, all four diodes conduct (overlap): the motor current runs down by itself while the source current turns
- * over, and the bridge conducts again when the two are equal. Between events all currents are closed expressions;
- * the events are roots. With gaps one pass is the answer; without, the current at the start of the overlap is sought
- * that comes back after half a cycle (secant; the map is nearly affine). Derived here; overlap as in N. Mohan,
- * T. Undeland & W. Robbins, Power Electronics, chapter 5 (from memory). Exact while leakage stays below the motor's
- * inductance, as it does in any real transformer.
+ * While the bridge conducts, both inductances carry one current. Where the voltage ahead of the diodes would
+ * turn negative, all four diodes conduct (overlap): the motor current runs down by itself while the source
+ * current turns over, and the bridge conducts again when the two are equal. Between events all currents are
+ * closed expressions; the events are roots. With gaps one pass is the answer; without, the current at the
+ * start of the overlap is sought that comes back after half a cycle (secant; the map is nearly affine).
+ * Derived here; overlap as in N. Mohan, T. Undeland & W. Robbins, Power Electronics, chapter 5 (from memory).
+ * Exact while leakage stays below the motor's inductance, as it does in any real transformer.
  */
 export function solveBridge(cycle: CurrentCycle, circuit: BridgeCircuit, work: BridgeWork): void {
   clearCycle(cycle)
@@ -74,8 +74,8 @@ function repeatHalfCycle(cycle: CurrentCycle, circuit: BridgeCircuit, work: Brid
 }
 
 /**
- * From the start of the overlap, which the current there fixes, to the angle where the source carries the motor's
- * current the new way. False when that never comes: then all diodes conduct for ever.
+ * From the start of the overlap, which the current there fixes, to the angle where the source carries the
+ * motor's current the new way. False when that never comes: then all diodes conduct for ever.
  */
 function overlap(cycle: CurrentCycle, circuit: BridgeCircuit, work: BridgeWork): boolean {
   const { emfPeak, angularFrequency, sourceResistance, sourceInductance, motorResistance, motorInductance } =
@@ -114,7 +114,10 @@ function overlap(cycle: CurrentCycle, circuit: BridgeCircuit, work: BridgeWork):
   return true
 }
 
-/** Ends both arcs where the source carries the motor's current; false where it does not do so in this half cycle. */
+/**
+ * Ends both arcs where the source carries the motor's current; false where it does not do so in this half
+ * cycle.
+ */
 function findNewCourse(work: BridgeWork): boolean {
   const { motor, other } = work
   motor.to = motor.from
@@ -149,8 +152,8 @@ function allConduct(cycle: CurrentCycle, work: BridgeWork): void {
 }
 
 /**
- * From work.start, with work.current, until the current dies (false) or the next overlap begins (true, its current
- * left in work.current).
+ * From work.start, with work.current, until the current dies (false) or the next overlap begins (true, its
+ * current left in work.current).
  */
 function conduct(cycle: CurrentCycle, circuit: BridgeCircuit, work: BridgeWork): boolean {
   const { motor, nothing } = work
@@ -193,8 +196,8 @@ function beginConduction(circuit: BridgeCircuit, work: BridgeWork): void {
 }
 
 /**
- * Ends the conducting arc where the voltage ahead of the diodes passes zero, near the mains zero; false where the
- * current dies before.
+ * Ends the conducting arc where the voltage ahead of the diodes passes zero, near the mains zero; false where
+ * the current dies before.
  */
 function findOverlap(circuit: BridgeCircuit, work: BridgeWork): boolean {
   const { motor, other, nothing, cross } = work

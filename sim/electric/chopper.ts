@@ -23,10 +23,10 @@ export interface ChopperCircuit {
 }
 
 /**
- * Period means of a chopper feeding R, L and an opposing voltage, exact in both regimes: the current rises towards I1
- * with the switch closed and falls towards I2 through the diode, both exponentially; where it would pass zero it stays
- * there until the switch closes again. Derived here; for continuous current it agrees with P. S. Bimbhra, Power
- * Electronics, chapter 7.
+ * Period means of a chopper feeding R, L and an opposing voltage, exact in both regimes: the current rises
+ * towards I1 with the switch closed and falls towards I2 through the diode, both exponentially; where it
+ * would pass zero it stays there until the switch closes again. Derived here; for continuous current it
+ * agrees with P. S. Bimbhra, Power Electronics, chapter 7.
  */
 export function solveChopper(cycle: CurrentCycle, circuit: ChopperCircuit): void {
   const { voltage, sourceResistance, motorResistance, motorInductance, period, duty } = circuit
@@ -83,7 +83,9 @@ function conductAlways(cycle: CurrentCycle, circuit: ChopperCircuit): void {
   cycle.sourcePower = voltage * current
 }
 
-/** With the battery off, the freewheel diode still lets a motor that is turned the wrong way drive a current. */
+/**
+ * With the battery off, the freewheel diode still lets a motor that is turned the wrong way drive a current.
+ */
 export function solveIdleChopper(cycle: CurrentCycle, circuit: ChopperCircuit): void {
   clearCycle(cycle)
   const current = -(cycle.opposing + circuit.freewheelDrop) / circuit.motorResistance

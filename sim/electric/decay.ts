@@ -1,4 +1,6 @@
-/** One stretch of an exponential current: from `start` towards `aim` for x time constants. Written in place. */
+/**
+ * One stretch of an exponential current: from `start` towards `aim` for x time constants. Written in place.
+ */
 export interface Decay {
   /** [A] */
   start: number
@@ -20,10 +22,10 @@ const SHORT = 0.3
 const TERMS = 18
 
 /**
- * Sets mean and mean square of start e^(-s x) + aim (1 - e^(-s x)) over s from 0 to 1. With q = 1 - e^(-s x) they are
- * start + (aim - start) mean(q) and start^2 + 2 start (aim - start) mean(q) + (aim - start)^2 mean(q^2), where
- * mean(q) = 1 - (1 - e^-x)/x = sum -(-x)^n/(n+1)!, mean(q^2) = 2 mean(q; x) - mean(q; 2x) = sum (2^n - 2)(-x)^n/(n+1)!,
- * both from n = 1. Derived here, elementary.
+ * Sets mean and mean square of start e^(-s x) + aim (1 - e^(-s x)) over s from 0 to 1. With q = 1 - e^(-s x)
+ * they are start + (aim - start) mean(q) and start^2 + 2 start (aim - start) mean(q) + (aim - start)^2
+ * mean(q^2), where mean(q) = 1 - (1 - e^-x)/x = sum -(-x)^n/(n+1)!, mean(q^2) = 2 mean(q; x) - mean(q; 2x) =
+ * sum (2^n - 2)(-x)^n/(n+1)!, both from n = 1. Derived here, elementary.
  */
 export function averageDecay(decay: Decay): void {
   const { start, aim, x } = decay

@@ -13,9 +13,10 @@ export interface Primary {
 }
 
 /**
- * Sets the primary current of a solved cycle. The secondary current is no sine; core loss and magnetising current are.
- * With Ip, Iq the secondary current's parts in phase and in leading quadrature with the emf, over all periods,
- * I1^2 = (Is/a)^2 + 2 (Ip Ic - Iq Im)/a + Ic^2 + Im^2. Derived here as the mean square of the sum.
+ * Sets the primary current of a solved cycle. The secondary current is no sine; core loss and magnetising
+ * current are. With Ip, Iq the secondary current's parts in phase and in leading quadrature with the emf,
+ * over all periods, I1^2 = (Is/a)^2 + 2 (Ip Ic - Iq Im)/a + Ic^2 + Im^2. Derived here as the mean square of
+ * the sum.
  */
 export function solvePrimary(cycle: CurrentCycle, primary: Primary): void {
   const { turnsRatio, emf, coreCurrent, magnetisingCurrent } = primary

@@ -16,7 +16,9 @@ const SHORT_STEPS = 1200
 const LONG_STEPS = 400
 const GROWTH = 1.1
 
-/** How far a run ends from where the drive settles, as a part of that speed; of standstill as it is [rad/s]. */
+/**
+ * How far a run ends from where the drive settles, as a part of that speed; of standstill as it is [rad/s].
+ */
 function missAfterRun(drive: Drive, input: DriveInput, point: OperatingPoint): number {
   const size = Math.abs(point.speed) || 1
   const state = restState()

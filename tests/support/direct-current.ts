@@ -18,7 +18,9 @@ export interface DirectCurrentMotor {
   readonly duty?: number
 }
 
-/** A textbook's direct-current motor on its own: no source resistance, no wheels to speak of, no other losses. */
+/**
+ * A textbook's direct-current motor on its own: no source resistance, no wheels to speak of, no other losses.
+ */
 export const directCurrentMachine = (given: DirectCurrentMotor): Machine => ({
   ...ventOpener,
   supply: { kind: 'battery', voltage: given.voltage, resistance: 0 },

@@ -13,9 +13,9 @@ const settled = (machine: Machine, input: Partial<DriveInput>) =>
 
 /**
  * Steady running of the demonstration machines as a second, separately written solution gave it (adaptive
- * integration of the same circuits to their periodic state). Tolerance: 0.1 %, or half the last printed figure where
- * that is coarser. Columns: worm and wheel speed [r/min], mean and r.m.s. motor current [A], motor torque [N m],
- * power from the secondary or the battery [W], outputs [W], efficiency from there [%].
+ * integration of the same circuits to their periodic state). Tolerance: 0.1 %, or half the last printed
+ * figure where that is coarser. Columns: worm and wheel speed [r/min], mean and r.m.s. motor current [A],
+ * motor torque [N m], power from the secondary or the battery [W], outputs [W], efficiency from there [%].
  */
 type Row = readonly [string, Machine, Partial<DriveInput>, readonly number[]]
 const both = { leftLoad: 1, rightLoad: 1 }

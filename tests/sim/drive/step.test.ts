@@ -46,7 +46,8 @@ describe('a start', () => {
   })
 
   test('of the boot cleaner on step 5 passes close to 424 rad/s at 0.1 s, as integrated mains waves do', () => {
-    // Means over half cycles start as if the waves were settled, so they are allowed a mains half cycle's gain.
+    // Means over half cycles start as if the waves were settled, so they are allowed a mains half cycle's
+    // gain.
     const input = { ...firstInput(), setting: 4 }
     between(424, runFor(bootCleaner, input, 0.09).speed, runFor(bootCleaner, input, 0.11).speed)
   })
