@@ -44,7 +44,7 @@ function RightOfStage({ way }: { readonly way: Way }) {
   return (
     <aside
       className="right-column"
-      data-covers={way === 'design' || large ? undefined : 'right'}
+      data-covers={way === 'demonstrate' && !large && (open || selected) ? 'right' : 'nothing'}
       aria-label={way === 'design' ? 'What follows' : 'Readings'}
     >
       {way === 'demonstrate' && <StageButtons />}

@@ -18,3 +18,17 @@ test('commit first, then the count decides', async ({ page }) => {
   await expect(worm).toHaveText('1 turn')
   await expect(page.getByRole('button', { name: 'Commit prediction' })).toHaveCount(0)
 })
+
+test('Enter in the number goes on to the next question and commits nothing; each step begins at its heading', async ({
+  page,
+}) => {
+  await open(page, '#/predict')
+  const number = page.getByRole('textbox', { name: /at which worm turn/i })
+  await number.fill('20')
+  await number.press('Enter')
+  await expect(page.getByRole('radio', { name: 'As the left one' })).toBeFocused()
+  const commit = page.getByRole('button', { name: 'Commit prediction' })
+  await expect(commit).toBeVisible()
+  await commit.press('Enter')
+  await expect(page.getByRole('heading', { name: 'Count the turns of the worm' })).toBeFocused()
+})

@@ -59,7 +59,7 @@ function Picture() {
         arrows={!asking}
         quality={state.quality}
         reducedMotion={reducedMotion}
-        selected={state.selected}
+        selected={state.way === 'demonstrate' || state.way === 'design' ? state.selected : null}
         freeArea={freeArea}
         frame={stageFrame}
         onSelect={(selected) => view.setState({ selected })}
@@ -78,7 +78,9 @@ function Picture() {
       {state.drawn.slow && state.quality === 'auto' && (
         <p className="drawn-plainly small">Drawn plainly to keep up. Counts are not affected.</p>
       )}
-      {state.pictureReady && <StageLabels painters={painters} frame={stageFrame} free={freeArea} />}
+      {state.pictureReady && state.caseState !== 'closed' && (
+        <StageLabels painters={painters} frame={stageFrame} free={freeArea} />
+      )}
     </>
   )
 }

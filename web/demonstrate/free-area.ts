@@ -4,7 +4,12 @@ import type { FreeArea } from '../scene/stage-props.ts'
 
 const NONE: FreeArea = { left: 0, top: 0, right: 0, bottom: 0 }
 
-/** Elements marked data-covers="left" and so on, where they overlap the stage; one that is low or wide covers its top. */
+/** On a tablet the caption is a strip, so that what covers the left elsewhere covers the top there. */
+const strip = (): boolean =>
+  matchMedia('(min-width: 768px) and (max-width: 1199px)').matches &&
+  document.querySelector('.app[data-large="true"]') === null
+
+/** Elements marked data-covers="left" and so on, where they overlap the stage. */
 function measure(): FreeArea {
   const stage = document.querySelector('.stage')?.getBoundingClientRect()
   if (!stage) return NONE
@@ -14,11 +19,10 @@ function measure(): FreeArea {
     const apart =
       box.right <= stage.left || box.left >= stage.right || box.bottom <= stage.top || box.top >= stage.bottom
     if (apart || box.width === 0) continue
-    const low = box.height < 0.4 * stage.height || box.width > 0.62 * stage.width
-    if (element.dataset['covers'] === 'left' && !low) area.left = Math.max(area.left, box.right - stage.left)
-    else if (element.dataset['covers'] === 'right' && !low)
-      area.right = Math.max(area.right, stage.right - box.left)
-    else area.top = Math.max(area.top, box.bottom - stage.top)
+    if (element.dataset['covers'] === 'left' && !strip())
+      area.left = Math.max(area.left, box.right - stage.left)
+    else if (element.dataset['covers'] === 'right') area.right = Math.max(area.right, stage.right - box.left)
+    else if (element.dataset['covers'] !== 'nothing') area.top = Math.max(area.top, box.bottom - stage.top)
   }
   return area
 }

@@ -17,7 +17,7 @@ export function PartCard({ part }: { readonly part: PartName }) {
   return (
     <section className="part-card" aria-label={about.name}>
       <header>
-        <h3>{about.name}</h3>
+        <h2>{about.name}</h2>
         <button type="button" className="button icon plain" onClick={() => view.setState({ selected: null })}>
           <Icon name="close" size={16} />
           <span className="unseen">Close {about.name}</span>

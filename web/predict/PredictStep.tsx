@@ -1,5 +1,6 @@
 /** Step 1: a number, a direction, how sure, and the commitment. The machine stands still meanwhile. */
 import { useId, useRef, useState } from 'react'
+import { flushSync } from 'react-dom'
 import { useStore } from 'zustand'
 import { show, zero } from '../frame/frame.ts'
 import { useMachine, useWorkshop } from '../frame/workshop.ts'
@@ -67,6 +68,11 @@ export function PredictStep({ oneByOne }: { readonly oneByOne: boolean }) {
     if ('said' in guess) input.current?.focus()
     return 'turns' in guess
   }
+  const form = useRef<HTMLFormElement>(null)
+  const goOn = () => {
+    flushSync(() => setSecond(oneByOne))
+    form.current?.querySelector<HTMLElement>('input[type="radio"]')?.focus()
+  }
   const commit = () => {
     if (!numberStands()) return
     zero(frame)
@@ -76,10 +82,11 @@ export function PredictStep({ oneByOne }: { readonly oneByOne: boolean }) {
   return (
     <form
       className="step"
+      ref={form}
       onSubmit={(event) => {
+        // Enter goes on to the next question; only the button commits.
         event.preventDefault()
-        if (!oneByOne || second) commit()
-        else if (numberStands()) setSecond(true)
+        if (numberStands()) goOn()
       }}
     >
       {oneByOne && <p className="small">Question {second ? 2 : 1} of 2</p>}
@@ -97,10 +104,15 @@ export function PredictStep({ oneByOne }: { readonly oneByOne: boolean }) {
             Back to question 1
           </button>
         )}
-        {/* Another button for each question: a second press in haste must not commit. */}
-        <button key={String(second)} type="submit" className="button main">
-          {oneByOne && !second ? 'Next question' : 'Commit prediction'}
-        </button>
+        {oneByOne && !second ? (
+          <button key="next" type="button" className="button main" onClick={() => numberStands() && goOn()}>
+            Next question
+          </button>
+        ) : (
+          <button key="commit" type="button" className="button main" onClick={commit}>
+            Commit prediction
+          </button>
+        )}
         <p className="small">
           {oneByOne && !second ? 'Held still until you commit.' : 'It cannot be changed afterwards.'}
         </p>

@@ -1,5 +1,5 @@
 /** The prediction sheet: predict, count, compare. What was committed stays; other counts begin a new prediction. */
-import { useEffect, useSyncExternalStore } from 'react'
+import { useEffect, useRef, useSyncExternalStore } from 'react'
 import { useStore } from 'zustand'
 import { show, zero } from '../frame/frame.ts'
 import { useMachine, useWorkshop } from '../frame/workshop.ts'
@@ -57,6 +57,22 @@ function useFreshQuestion(starts: number, teeth: number): void {
   }, [prediction, frame, starts, teeth])
 }
 
+/** A new step begins at its top, and is read from its heading on. */
+function useStepInView(phase: PredictionPhase) {
+  const sheet = useRef<HTMLDivElement>(null)
+  const last = useRef(phase)
+  useEffect(() => {
+    if (last.current === phase) return
+    last.current = phase
+    const heading = sheet.current?.querySelector('h2')
+    heading?.setAttribute('tabindex', '-1')
+    heading?.focus({ preventScroll: true })
+    sheet.current?.scrollIntoView({ block: 'nearest' })
+    sheet.current?.parentElement?.scrollTo(0, 0)
+  }, [phase])
+  return sheet
+}
+
 export function PredictionSheet() {
   const { prediction } = useWorkshop()
   const phase = useStore(prediction, (now) => now.phase)
@@ -65,8 +81,9 @@ export function PredictionSheet() {
   const teeth = useMachine((machine) => machine.gearing.wheelTeeth)
   const oneByOne = useNarrow()
   useFreshQuestion(starts, teeth)
+  const sheet = useStepInView(phase)
   return (
-    <div className="prediction-sheet" data-phase={phase}>
+    <div className="prediction-sheet" ref={sheet} data-phase={phase}>
       <Steps phase={phase} />
       {phase === 'predict' && <PredictStep oneByOne={oneByOne} />}
       {phase === 'count' && pair && <CountStep pair={pair} />}

@@ -71,6 +71,14 @@ function Part({ part, ...props }: MachinePartsProps & { readonly part: PartName 
       {(turner === 'left' || turner === 'right') && (
         <ToothVeil turner={turner} layout={bodies.layout} theme={theme} parts={parts} />
       )}
+      {part === 'rotor' && (
+        <mesh
+          ref={(mesh) => void (parts.veils.worm = mesh)}
+          geometry={bodies.rotorVeil}
+          material={material}
+          visible={false}
+        />
+      )}
       {part === 'fan' && <FanBlur bodies={bodies} parts={parts} />}
       {(part === 'leftBrush' || part === 'rightBrush') && <Bristles {...props} part={part} />}
     </>

@@ -15,6 +15,7 @@ import { fanBody } from './body/fan.ts'
 import { brushGearBody, motorBody } from './body/motor.ts'
 import { wheelPointer, wormPointer } from './body/pointers.ts'
 import { rotorBody } from './body/rotor.ts'
+import { rotorVeil } from './body/rotor-veil.ts'
 import { collarMark } from './body/collar-mark.ts'
 import { trayBody } from './body/tray.ts'
 import { wheelBody, wheelMarks } from './body/wheel.ts'
@@ -33,6 +34,8 @@ export interface MachineBodies {
   readonly wheelPointer: BufferGeometry
   readonly wormPointer: BufferGeometry
   readonly wholeMotor: BufferGeometry | null
+  /** In place of what turns with the worm, when it is too fast. */
+  readonly rotorVeil: BufferGeometry
   readonly clearWalls: BufferGeometry
   readonly caseEdges: BufferGeometry
 }
@@ -86,6 +89,7 @@ export function machineBodies(machine: Machine, detail: Detail): MachineBodies {
     wheelPointer: wheelPointer(layout),
     wormPointer: wormPointer(layout),
     wholeMotor: layout.motor === null ? null : motorBody(layout, layout.motor, false, detail),
+    rotorVeil: rotorVeil(layout, detail),
     clearWalls: clearWalls(layout),
     caseEdges: joined(caseEdges(layout)),
   }
@@ -96,6 +100,7 @@ export function disposeBodies(bodies: MachineBodies): void {
   bodies.wheelPointer.dispose()
   bodies.wormPointer.dispose()
   bodies.wholeMotor?.dispose()
+  bodies.rotorVeil.dispose()
   bodies.clearWalls.dispose()
   bodies.caseEdges.dispose()
 }

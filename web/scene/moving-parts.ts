@@ -14,7 +14,7 @@ export interface MovingParts {
   readonly arrows: Record<Turner, Object3D | null>
   /** Pointers of the wheels; the worm's stands still. */
   readonly pointers: Record<Turner, Object3D | null>
-  /** Veils over the teeth of the wheels, for when those are too fast; the worm has none. */
+  /** Veils over teeth, thread, slots and bars, for when those are too fast. */
   readonly veils: Record<Turner, Object3D | null>
   readonly blurMaterials: Record<Turner, ShaderMaterial | null>
   fan: Object3D | null
@@ -92,6 +92,8 @@ export function showMotion(
   showMark(parts, 'left', layout.leftSense * wheel, marks)
   showMark(parts, 'right', layout.rightSense * wheel, marks)
   const teethFast = Math.abs(wheel * layout.teeth) > TOO_FAST
+  // The thread looks the same again after one start, the armature sooner; its mark has hidden it until then.
+  if (parts.veils.worm !== null) parts.veils.worm.visible = Math.abs(turned * layout.starts) > TOO_FAST
   if (parts.veils.left !== null) parts.veils.left.visible = teethFast
   if (parts.veils.right !== null) parts.veils.right.visible = teethFast
   showArrow(parts, 'worm', sense, arrows)
