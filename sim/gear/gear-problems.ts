@@ -123,7 +123,7 @@ function wormErrors(
   pair: PairProportions,
 ): GearProblem[] {
   if (pair.rootRadiusWorm >= LEAST_ROOT * m) return []
-  const least = 2 * (pair.dedendum / m + LEAST_ROOT)
+  const least = 2 * (pair.dedendumWorm / m + LEAST_ROOT)
   return [
     error(
       'gearing.diameterQuotient',

@@ -1,5 +1,5 @@
 /**
- * Dimensions of a worm and its throated wheel on shafts at 90 degrees. Lengths in one unit throughout (mm
+ * Dimensions of a worm and its wheel on shafts at 90 degrees. Lengths in one unit throughout (mm
  * here), angles in rad. Names after ISO 1122-2, from memory; the equations are those of any gear handbook,
  * and of F. L. Litvin and A. Fuentes, Gear Geometry and Applied Theory, 2nd ed. (Cambridge, 2004), section
  * 19.3.
@@ -12,12 +12,6 @@
 import { radians } from '../quantity/convert.ts'
 import type { GearNumbers } from './gear-numbers.ts'
 
-/**
- * Addendum, and clearance at the root, in axial modules: full depth teeth (JIS practice; 0.157 and 0.2 are
- * also in use).
- */
-const ADDENDUM = 1
-const CLEARANCE = 0.25
 /** What the outside of a throated wheel stands above its throat, in modules of radius (common practice). */
 const OUTSIDE_ABOVE_THROAT = 0.5
 
@@ -101,9 +95,13 @@ export interface PairProportions {
   readonly axialPressureAngle: number
   /** [rad] */
   readonly transversePressureAngle: number
-  /** The same on worm and wheel */
-  readonly addendum: number
-  readonly dedendum: number
+  /** Of the wheel, in the module that the depth rule counts in */
+  readonly profileShift: number
+  readonly addendumWorm: number
+  readonly dedendumWorm: number
+  /** With the profile shift */
+  readonly addendumWheel: number
+  readonly dedendumWheel: number
   readonly tipRadiusWorm: number
   readonly rootRadiusWorm: number
   /** Tip of the wheel in the mid-plane */
@@ -120,20 +118,50 @@ export interface PairProportions {
   readonly threadLength: number
 }
 
+interface Depths {
+  readonly addendumWorm: number
+  readonly dedendumWorm: number
+  readonly addendumWheel: number
+  readonly dedendumWheel: number
+}
+
 /**
- * Every dimension [mm, rad] of a pair without profile shift, full depth by the axial module, wheel throated.
+ * Heights of thread and tooth without profile shift [mm]. 'mixed' keeps the module outside and the normal
+ * module inside: V. B. Bhandari, Design of Machine Elements, worm gears, from memory.
  */
+function toothDepths({ depthRule, addendum, clearance }: GearNumbers, m: number, g: number): Depths {
+  if (depthRule === 'mixed') {
+    const c = Math.cos(g)
+    return {
+      addendumWorm: m,
+      dedendumWorm: (2.2 * c - 1) * m,
+      addendumWheel: (2 * c - 1) * m,
+      dedendumWheel: (1 + 0.2 * c) * m,
+    }
+  }
+  const unit = depthRule === 'normal' ? normalModule(m, g) : m
+  const height = addendum * unit
+  const depth = height + clearance * unit
+  return { addendumWorm: height, dedendumWorm: depth, addendumWheel: height, dedendumWheel: depth }
+}
+
+/** Every dimension [mm, rad] of a pair. */
 export function pairProportions(gearing: GearNumbers): PairProportions {
-  const { axialModule: m, diameterQuotient: q, wormStarts: z1, wheelTeeth: z2, wheelWidth } = gearing
+  const { axialModule: m, diameterQuotient: q, wormStarts: z1, wheelTeeth: z2, wheelWidth, centres } = gearing
   const r1 = (q * m) / 2
   const r2 = wheelReferenceRadius(m, z2)
-  const a = centreDistance(r1, r2, 0, m)
   const g = leadAngle(z1, q)
   const alphaN = radians(gearing.pressureAngle)
-  const addendum = ADDENDUM * m
-  const dedendum = addendum + CLEARANCE * m
-  const tipRadiusWorm = r1 + addendum
-  const outsideRadiusWheel = r2 + addendum + OUTSIDE_ABOVE_THROAT * m
+  const unit = gearing.depthRule === 'normal' ? normalModule(m, g) : m
+  const x2 =
+    centres.kind === 'shift' ? centres.profileShift : profileShift(centres.centreDistance, r1, r2, unit)
+  const a = centres.kind === 'shift' ? centreDistance(r1, r2, x2, unit) : centres.centreDistance
+  const depths = toothDepths(gearing, m, g)
+  const addendumWheel = depths.addendumWheel + x2 * unit
+  const dedendumWheel = depths.dedendumWheel - x2 * unit
+  const tipRadiusWorm = r1 + depths.addendumWorm
+  const throat = r2 + addendumWheel
+  const outsideRadiusWheel = throat + OUTSIDE_ABOVE_THROAT * m
   return {
     referenceRadiusWorm: r1,
     referenceRadiusWheel: r2,
@@ -146,15 +174,18 @@ export function pairProportions(gearing: GearNumbers): PairProportions {
     normalPressureAngle: alphaN,
     axialPressureAngle: axialPressureAngle(alphaN, g),
     transversePressureAngle: transversePressureAngle(alphaN, g),
-    addendum,
-    dedendum,
+    profileShift: x2,
+    addendumWorm: depths.addendumWorm,
+    dedendumWorm: depths.dedendumWorm,
+    addendumWheel,
+    dedendumWheel,
     tipRadiusWorm,
-    rootRadiusWorm: r1 - dedendum,
-    throatRadiusWheel: r2 + addendum,
-    rootRadiusWheel: r2 - dedendum,
+    rootRadiusWorm: r1 - depths.dedendumWorm,
+    throatRadiusWheel: throat,
+    rootRadiusWheel: r2 - dedendumWheel,
     outsideRadiusWheel,
-    gorgeRadius: a - (r2 + addendum),
-    hobTipRadius: a - (r2 - dedendum),
+    gorgeRadius: a - throat,
+    hobTipRadius: a - (r2 - dedendumWheel),
     wheelWidth,
     fullWheelWidth: fullWheelWidth(m, q),
     threadLength: threadLength(outsideRadiusWheel, a, tipRadiusWorm),

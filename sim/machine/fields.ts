@@ -56,11 +56,22 @@ function listInstances(machine: Machine, list: string, fields: readonly Field[])
   )
 }
 
+/** Kind of the innermost group on the way to a field that comes in kinds. */
+function kindAlong(machine: Machine, path: string): unknown {
+  let holder: unknown = machine
+  let kind: unknown
+  for (const key of pathKeys(path)) {
+    holder = ownValue(holder, key)
+    kind = ownValue(holder, 'kind') ?? kind
+  }
+  return kind
+}
+
 /** Every number that this machine has, item by item in its lists, in the order of the table. */
 export function fieldsOf(machine: Machine): readonly FieldInstance[] {
-  const present = FIELDS.filter((field) => {
-    const part = ownValue(machine, pathKeys(field.path)[0] ?? '')
-    return part !== null && (field.when === null || ownValue(part, 'kind') === field.when)
+  const present = FIELDS.filter(({ path, when }) => {
+    const part = ownValue(machine, pathKeys(path)[0] ?? '')
+    return part !== null && (when === null || kindAlong(machine, path) === when)
   })
   return present.flatMap((field) => {
     const list = listOf(field)

@@ -4,6 +4,7 @@ import type { CheckedMachine } from './check.ts'
 import { MACHINE_FORM, MACHINE_FORMAT, MACHINE_VERSION } from './form.ts'
 import type { Form, Parts } from './form.ts'
 import { readJson } from './json.ts'
+import { type Migration, TEETH_AND_ROWS } from './migrations.ts'
 import type { Machine } from './machine.ts'
 import { ownValue } from './path.ts'
 import type { Problem } from './problem.ts'
@@ -12,17 +13,7 @@ import { told, toldNumber } from './told.ts'
 /** A machine is about 2 kB. [characters] */
 const LONGEST_FILE = 200_000
 
-/** One step from an older version of the file to the next; what it does not know it must leave as it is. */
-export interface Migration {
-  /** The version it reads; it gives the next. */
-  readonly from: number
-  /** What it changes, as in 'threads are called starts'. */
-  readonly name: string
-  readonly apply: (file: object) => object
-}
-
-/** None yet: version 1 is the first. */
-const MIGRATIONS: readonly Migration[] = []
+const MIGRATIONS: readonly Migration[] = [TEETH_AND_ROWS]
 
 const refused = (path: string, message: string): CheckedMachine => ({
   machine: null,

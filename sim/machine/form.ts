@@ -82,7 +82,7 @@ const list = (item: Parts, items: string): ListForm => ({ is: 'list', item, item
 const steps = (kind: string): Parts => ({ steps: list(numbers('control.steps.*', kind), 'settings') })
 
 export const MACHINE_FORMAT = 'counterturn-machine'
-export const MACHINE_VERSION = 1
+export const MACHINE_VERSION = 2
 
 export const MACHINE_FORM: GroupForm = group({
   format: { is: 'fixed', value: MACHINE_FORMAT },
@@ -106,7 +106,18 @@ export const MACHINE_FORM: GroupForm = group({
     true,
   ),
   rotor: group(numbers('rotor')),
-  gearing: group({ profile: choice('ZA', 'ZN', 'ZI'), hand: choice('right', 'left'), ...numbers('gearing') }),
+  gearing: group({
+    profile: choice('ZA', 'ZN', 'ZI', 'ZK'),
+    hand: choice('right', 'left'),
+    wheelForm: choice('throated', 'helical'),
+    depthRule: choice('axial', 'normal', 'mixed'),
+    thinned: choice('worm', 'wheel'),
+    ...numbers('gearing'),
+    centres: kinds({
+      shift: numbers('gearing.centres', 'shift'),
+      distance: numbers('gearing.centres', 'distance'),
+    }),
+  }),
   outputs: group({
     ...numbers('outputs'),
     loads: list({ name: text(1, 40, false), ...numbers('outputs.loads.*') }, 'loads'),

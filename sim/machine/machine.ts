@@ -7,7 +7,7 @@ import type { GearNumbers } from '../gear/gear-numbers.ts'
 
 export interface Machine {
   readonly format: 'counterturn-machine'
-  readonly version: 1
+  readonly version: 2
   readonly name: string
   readonly about: string
   readonly supply: Supply
@@ -157,6 +157,15 @@ export interface Outputs {
   readonly bearingTorque: number
   /** Rows of bristles, or blades, on each output */
   readonly tufts: number
+  /** Where a row begins and where its tip turns [mm] */
+  readonly hubDiameter: number
+  readonly sweepDiameter: number
+  /** [mm] */
+  readonly tuftThickness: number
+  /** Angle of the first row in the wheel's own frame, from the middle of a tooth space [deg] */
+  readonly keyAngle: number
+  /** Teeth by which the left wheel is put in further than the first way round */
+  readonly toothOffset: number
   /** What each wheel can be given to do, by name; the first is the light one. */
   readonly loads: readonly Load[]
 }

@@ -14,6 +14,9 @@ const whole = (min: number, max: number) => fc.integer({ min, max })
 const arbitraryGearing: fc.Arbitrary<Gearing> = fc.record({
   profile: fc.constantFrom('ZA', 'ZN', 'ZI'),
   hand: fc.constantFrom('right', 'left'),
+  wheelForm: fc.constant('throated'),
+  depthRule: fc.constantFrom('axial', 'normal', 'mixed'),
+  thinned: fc.constantFrom('worm', 'wheel'),
   wormStarts: whole(1, 4),
   wheelTeeth: whole(16, 60),
   axialModule: fc.constantFrom(1.25, 2, 4),
@@ -21,6 +24,15 @@ const arbitraryGearing: fc.Arbitrary<Gearing> = fc.record({
   pressureAngle: fc.constantFrom(14.5, 20, 25),
   friction: fc.double({ min: 0, max: 0.25, noNaN: true }),
   wheelWidth: whole(8, 24),
+  addendum: fc.constant(1),
+  clearance: fc.constantFrom(0.2, 0.25),
+  backlash: fc.constantFrom(0, 0.05),
+  boreDiameter: fc.constant(6),
+  discDiameter: fc.constant(120),
+  centres: fc.record({
+    kind: fc.constant('shift'),
+    profileShift: fc.double({ min: -0.3, max: 0.3, noNaN: true }),
+  }),
 })
 
 /** A load that also pulls, either way, about as strongly as the friction of the demonstration load. */

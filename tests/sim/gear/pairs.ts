@@ -4,6 +4,9 @@ import type { GearNumbers } from '../../../sim/gear/gear-numbers.ts'
 export const oneToTwenty: GearNumbers = {
   profile: 'ZA',
   hand: 'right',
+  wheelForm: 'throated',
+  depthRule: 'axial',
+  thinned: 'worm',
   wormStarts: 1,
   wheelTeeth: 20,
   axialModule: 2,
@@ -11,6 +14,12 @@ export const oneToTwenty: GearNumbers = {
   pressureAngle: 20,
   friction: 0.09,
   wheelWidth: 12,
+  addendum: 1,
+  clearance: 0.25,
+  backlash: 0,
+  boreDiameter: 8,
+  discDiameter: 120,
+  centres: { kind: 'shift', profileShift: 0 },
 }
 
 /** All profiles, both hands, odd and even counts, with and without undercut. */

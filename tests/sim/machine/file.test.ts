@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest'
 import { withValue } from '../../../sim/machine/fields.ts'
-import type { Migration } from '../../../sim/machine/file.ts'
+import type { Migration } from '../../../sim/machine/migrations.ts'
 import { parseMachine, printMachine } from '../../../sim/machine/file.ts'
 import { bootCleaner, demoMachines } from '../../support/machines.ts'
 
