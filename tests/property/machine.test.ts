@@ -6,8 +6,15 @@ import { parseMachine, printMachine } from '../../sim/machine/file.ts'
 import type { Machine } from '../../sim/machine/machine.ts'
 import { demo, expectHonest, SEED } from './honest.ts'
 
+/** Distances that give the wheel a profile shift which every pair here can bear. */
+function fittingDistance({ gearing }: Machine): readonly [number, number] {
+  const { axialModule: m, diameterQuotient: q, wheelTeeth: z2 } = gearing
+  const standard = (m * (q + z2)) / 2
+  return [standard - 0.2 * m, standard + 0.3 * m]
+}
+
 /** A number that the field takes; the physics of the pair is kept to what every demo machine can bear. */
-function fitting(field: FieldInstance, part: number): number {
+function fitting(field: FieldInstance, part: number, machine: Machine): number {
   const ranges: Readonly<Record<string, readonly [number, number]>> = {
     'supply.frequency': [47, 52],
     'gearing.wormStarts': [1, 3],
@@ -17,23 +24,34 @@ function fitting(field: FieldInstance, part: number): number {
     'gearing.pressureAngle': [20, 22],
     'gearing.wheelWidth': [4, 10],
     'gearing.friction': [0, 0.3],
+    'gearing.addendum': [0.8, 1],
+    'gearing.clearance': [0.15, 0.3],
+    'gearing.backlash': [0, 0.3],
+    'gearing.boreDiameter': [0.5, 6],
+    'gearing.discDiameter': [60, 1000],
+    'gearing.centres.profileShift': [-0.2, 0.3],
+    'gearing.centres.centreDistance': fittingDistance(machine),
     'rotor.inertia': [1, 10_000],
     'outputs.wheelInertia': [0.001, 10],
+    'outputs.hubDiameter': [1, 20],
+    'outputs.sweepDiameter': [24, 5000],
   }
   const [least, most] = ranges[field.path] ?? [field.min, field.max]
   const value = least + part * (most - least)
   return field.whole ? Math.round(value) : value
 }
 
-const DRAWS = fc.array(fc.double({ min: 0, max: 1, noNaN: true }), { minLength: 60, maxLength: 60 })
+const DRAWS = fc.array(fc.double({ min: 0, max: 1, noNaN: true }), { minLength: 80, maxLength: 80 })
 
 /** A demo machine with every number drawn anew; `number` makes one of a field and a draw from 0 to 1. */
-const drawnMachine = (number: (field: FieldInstance, draw: number) => number): fc.Arbitrary<Machine> =>
+const drawnMachine = (
+  number: (field: FieldInstance, draw: number, drawn: Machine) => number,
+): fc.Arbitrary<Machine> =>
   fc
     .tuple(demo, DRAWS)
     .map(([machine, draws]) =>
       fieldsOf(machine).reduce(
-        (drawn, field, i) => withValue(drawn, field.path, number(field, draws[i] ?? 0)),
+        (drawn, field, i) => withValue(drawn, field.path, number(field, draws[i] ?? 0, drawn)),
         machine,
       ),
     )

@@ -12,6 +12,9 @@ const gearings: fc.Arbitrary<GearNumbers> = fc
   .record({
     profile: fc.constantFrom('ZA', 'ZN', 'ZI'),
     hand: fc.constantFrom('right', 'left'),
+    wheelForm: fc.constant('throated'),
+    depthRule: fc.constantFrom('axial', 'normal', 'mixed'),
+    thinned: fc.constantFrom('worm', 'wheel'),
     wormStarts: fc.integer({ min: 1, max: 8 }),
     wheelTeeth: fc.integer({ min: 8, max: 120 }),
     axialModule: fc.constantFrom(0.5, 1, 1.25, 2, 4, 10),
@@ -19,8 +22,26 @@ const gearings: fc.Arbitrary<GearNumbers> = fc
     pressureAngle: fc.double({ min: 10, max: 30, noNaN: true }),
     friction: fc.constant(0.1),
     wheelModules: fc.double({ min: 2, max: 80, noNaN: true }),
+    addendum: fc.double({ min: 0.5, max: 1.2, noNaN: true }),
+    clearance: fc.double({ min: 0.05, max: 0.5, noNaN: true }),
+    boreModules: fc.double({ min: 0.5, max: 2, noNaN: true }),
+    discModules: fc.double({ min: 40, max: 400, noNaN: true }),
+    centres: fc.record({
+      kind: fc.constant('shift'),
+      profileShift: fc.double({ min: -0.5, max: 0.5, noNaN: true }),
+    }),
   })
-  .map(({ wheelModules, ...rest }) => ({ ...rest, wheelWidth: wheelModules * rest.axialModule }))
+  .map(({ wheelModules, boreModules, discModules, ...rest }) => ({
+    ...rest,
+    wheelWidth: wheelModules * rest.axialModule,
+    boreDiameter: boreModules * rest.axialModule,
+    discDiameter: discModules * rest.axialModule,
+    backlash: 0.02 * rest.axialModule,
+  }))
+
+/** Where the worm leaves no tooth a stub stands in, which is shaded as the tooth that is not there. */
+const isPair = (gearing: GearNumbers): boolean =>
+  gearProblems(gearing).every(({ severity }) => severity !== 'error')
 
 test(`500 random pairs, seed ${SEED}: worm and wheel are finite, closed, oriented and of bounded size`, () => {
   fc.assert(
@@ -30,7 +51,7 @@ test(`500 random pairs, seed ${SEED}: worm and wheel are finite, closed, oriente
       expect(worm).toMatchObject({ finite: true, faultyEdges: 0, euler: 2, pieces: 1 })
       expect(wheel).toMatchObject({ finite: true, faultyEdges: 0, euler: 0, pieces: 1 })
       expect(Math.min(worm.volume, wheel.volume)).toBeGreaterThan(0)
-      expect(Math.max(worm.inwardNormals, wheel.inwardNormals)).toBeLessThan(0.02)
+      if (isPair(gearing)) expect(Math.max(worm.inwardNormals, wheel.inwardNormals)).toBeLessThan(0.02)
       expect(worm.triangles + 2 * wheel.triangles).toBeLessThan(detail === 'display' ? 60_000 : 20_000)
     }),
     { seed: SEED, numRuns: 500 },

@@ -46,6 +46,7 @@ export const directCurrentMachine = (given: DirectCurrentMotor): Machine => ({
     fanBlades: 0,
   },
   outputs: {
+    ...ventOpener.outputs,
     wheelInertia: 0,
     bearingTorque: 0,
     tufts: 1,
