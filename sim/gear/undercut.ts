@@ -1,0 +1,129 @@
+/**
+ * How far a flank of the wheel is whole in one plane y, and which part of it the worm uses.
+ *
+ *     lambda = 1 - (z_c' - z') z_c/r2,   dR/dx = -lambda r2/R
+ *
+ * lambda > 0: regular, 0: cusp, < 0: the flank runs back on itself and the cutter's corner takes it away.
+ * Regularity of an envelope after F. L. Litvin and A. Fuentes, Gear Geometry and Applied Theory, 2nd ed.
+ * (Cambridge, 2004), ch. 6; this form of it, plane by plane, is derived here.
+ */
+import {
+  type Flank,
+  type FlankPoint,
+  flankPoint,
+  type Generation,
+  rackHeight,
+  rackSlope,
+} from './wheel-flank.ts'
+import { soundTipRadius } from './wheel-section.ts'
+import type { SpaceCutter } from './wheel-space.ts'
+
+/** Of h', in parts of the radius: small enough for 1e-7, large enough for the rounding of a double. */
+const DIFFERENCE = 1e-5
+const STEPS_FROM_CUSP = 64
+const BISECTIONS = 56
+
+/** Place nearest to `wanted`, seen from `sound`, at which `holds` is still true. */
+function lastPlace(sound: number, wanted: number, holds: (x: number) => boolean): number {
+  if (holds(wanted)) return wanted
+  let good = sound
+  let bad = wanted
+  for (let i = 0; i < BISECTIONS; i++) {
+    const middle = (good + bad) / 2
+    if (holds(middle)) good = middle
+    else bad = middle
+  }
+  return good
+}
+
+/** d2z0/dx2 */
+function rackBend(g: Generation, sigma: Flank, x: number, y: number): number {
+  const r = Math.sqrt(x * x + y * y)
+  const d = DIFFERENCE * r
+  const bend = (g.form.slope(r + d) - g.form.slope(r - d)) / (2 * d)
+  return (
+    (2 * g.signedParameter * x * y) / r ** 4 +
+    sigma * ((bend * x * x) / (r * r) + (g.form.slope(r) * y * y) / r ** 3)
+  )
+}
+
+/** Regularity of the flank that the rack point (x, y) makes; 0 at a cusp, below it undercut. */
+export function lambda(g: Generation, sigma: Flank, x: number, y: number): number {
+  const slope = rackSlope(g, sigma, x, y)
+  const height = (g.centreDistance - g.wheelRadius - x) / slope
+  const climb = (-1 - height * rackBend(g, sigma, x, y)) / slope
+  return 1 - ((climb - slope) * height) / g.wheelRadius
+}
+
+/** The part of the rack, in x [mm], that makes the flank in use of one plane. */
+export interface ActiveRange {
+  /** Where the flank meets the wheel's tip */
+  readonly tip: number
+  /** Where the fillet begins; the end of the cutter where nothing is undercut */
+  readonly junction: number
+  /** Last place that the worm reaches: its tip, or the fillet */
+  readonly end: number
+  /** Tip of the cutter */
+  readonly cutter: number
+  /** Whether the flank goes out to the tip of the wheel */
+  readonly reachesTip: boolean
+}
+
+/** x [mm] at the tip of the cutter in the plane y. */
+export const cutterEnd = ({ limits }: SpaceCutter, y: number): number => Math.sqrt(limits.hobTip ** 2 - y * y)
+
+/** Angle chi [rad] of the fillet, the path of the cutter's corner, at radius R; on the side that `height` has. */
+export function filletAngle(cutter: SpaceCutter, sigma: Flank, y: number, R: number, height: number): number {
+  const { generation: g } = cutter
+  const x = cutterEnd(cutter, y)
+  const across = g.centreDistance - x
+  // At the root itself rounding may put R a hair inside.
+  const u = Math.sign(height) * Math.sqrt(Math.max(0, R * R - across * across))
+  return Math.atan2(u, across) - (u - rackHeight(g, sigma, x, y)) / g.wheelRadius
+}
+
+/** x [mm] where the flank begins, seen from the root: past the undercut if there is one. */
+function junction(cutter: SpaceCutter, sigma: Flank, y: number, least: number): number {
+  const { generation: g } = cutter
+  const end = cutterEnd(cutter, y)
+  if (lambda(g, sigma, end, y) > 0) return end
+  const whole = (x: number) => lambda(g, sigma, x, y) > 0
+  const corner = flankPoint(g, sigma, end, y).height
+  const clear = (x: number) => {
+    const { radius, chi } = flankPoint(g, sigma, x, y)
+    return sigma * (filletAngle(cutter, sigma, y, radius, corner) - chi) <= 0
+  }
+  const start = Math.max(least, g.centreDistance - g.wheelRadius)
+  const cusp = lastPlace(start, end, whole)
+  let cut = cusp
+  for (let i = 1; i <= STEPS_FROM_CUSP; i++) {
+    const x = cusp + ((least - cusp) * i) / STEPS_FROM_CUSP
+    if (clear(x)) return lastPlace(x, cut, clear)
+    cut = x
+  }
+  return least
+}
+
+export function activeRange(cutter: SpaceCutter, sigma: Flank, y: number): ActiveRange {
+  const { generation: g, limits } = cutter
+  const tipRadius = soundTipRadius(cutter, y)
+  const inner = Math.sqrt(Math.max(0, g.form.leastRadius ** 2 - y * y))
+  const least = Math.max(g.centreDistance - tipRadius, inner)
+  const fillet = junction(cutter, sigma, y, least)
+  const inside = (x: number) => !(flankPoint(g, sigma, x, y).radius > tipRadius)
+  const reachesTip = !inside(least) || least === g.centreDistance - tipRadius
+  const tip = lastPlace(fillet, least, inside)
+  const end = Math.max(tip, Math.min(Math.sqrt(limits.wormTip ** 2 - y * y), fillet))
+  return { tip, junction: fillet, end, cutter: cutterEnd(cutter, y), reachesTip }
+}
+
+/** Contact [mm] at the two ends of the flank in use: at the wheel's tip, and at the worm's. */
+export const rangeEnds = (
+  g: Generation,
+  sigma: Flank,
+  range: ActiveRange,
+  y: number,
+): readonly [FlankPoint, FlankPoint] => [
+  flankPoint(g, sigma, range.tip, y),
+  flankPoint(g, sigma, range.end, y),
+]
