@@ -21,6 +21,7 @@ export interface WheelBody {
   readonly rimRadius: number
   readonly hubRadius: number
   readonly hubLength: number
+  /** Of the hole, and of the output's shaft in it */
   readonly boreRadius: number
   readonly webThickness: number
 }
@@ -28,8 +29,11 @@ export interface WheelBody {
 const SHAFT_OF_ROOT = 0.82
 const STUB_MODULES = 3
 const RIM_MODULES = 1.4
-const BORE_OF_ROOT = 0.22
+/** The widest bore that is drawn, as a part of the rim's radius; a wider one is drawn like this. */
+const WIDEST_BORE = 0.8
 const HUB_OF_BORE = 1.9
+/** Most of the room between bore and rim that the hub takes. */
+const HUB_OF_ROOM = 0.6
 const HUB_OF_FACE = 1.15
 const WEB_OF_FACE = 0.4
 /** Least room between rim and hub, in modules, for a web to be worth having. */
@@ -49,8 +53,8 @@ export function wheelBody(gearing: GearNumbers): WheelBody {
   const root = rootRadius(cutter, 0)
   const faceWidth = 2 * soundHalfFace(cutter, gearing.wheelWidth)
   const rimRadius = Math.max(root - RIM_MODULES * m, root / 2)
-  const boreRadius = BORE_OF_ROOT * root
-  const hubRadius = HUB_OF_BORE * boreRadius
+  const boreRadius = Math.min(gearing.boreDiameter / 2, WIDEST_BORE * rimRadius)
+  const hubRadius = Math.min(HUB_OF_BORE * boreRadius, boreRadius + HUB_OF_ROOM * (rimRadius - boreRadius))
   const webbed = rimRadius - hubRadius >= WEB_ROOM * m
   return {
     faceWidth,

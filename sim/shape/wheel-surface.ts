@@ -12,9 +12,15 @@ import type { WheelDetail } from './detail.ts'
 
 export interface WheelSurface {
   readonly sections: readonly WheelSection[]
-  /** Points of a section that belong to the space; one more stands in the middle of the land. */
+  /** Points of a section that belong to the space */
   readonly points: number
-  /** x, y, z for each plane and point, in the wheel's own frame; the last point of a plane has none. */
+  /** All points of a section: the space, then the inner points of the tooth's land */
+  readonly columns: number
+  /** First point of the root arc */
+  readonly rootStart: number
+  /** x, y, z for each plane and point, in the wheel's own frame */
+  readonly positions: Float64Array
+  /** The same for the outward normals; those of the land are left out. */
   readonly normals: Float64Array
 }
 
@@ -22,18 +28,50 @@ export function wheelSurface(gearing: GearNumbers, detail: WheelDetail): WheelSu
   const cutter = spaceCutter(gearing)
   const { faceWidth } = wheelBody(gearing)
   const points = spacePoints(detail)
-  const sections = Array.from({ length: detail.planes + 1 }, (_, j) =>
-    wheelSection(cutter, faceWidth * (j / detail.planes - 1 / 2), detail),
-  )
-  const normals = new Float64Array(3 * sections.length * (points + 1))
+  const columns = points + detail.land - 1
+  const sections = Array.from({ length: detail.planes + 1 }, (_, j) => {
+    const y = faceWidth * (j / detail.planes - 1 / 2)
+    return withLand(wheelSection(cutter, y, detail), points, columns, cutter.toothPitch)
+  })
+  const normals = new Float64Array(3 * sections.length * columns)
   for (let j = 0; j < sections.length; j++) {
     for (let i = 0; i < points; i++) {
-      const at = 3 * (j * (points + 1) + i)
+      const at = 3 * (j * columns + i)
       if (Number.isNaN(sections[j]!.contact[i])) writeGridNormal(normals, at, sections, points, j, i)
       else writeFlankNormal(normals, at, cutter, sections[j]!, i < points / 2 ? -1 : 1, i)
     }
   }
-  return { sections, points, normals }
+  const rootStart = detail.flank + detail.fillet
+  return { sections, points, columns, rootStart, positions: gridPositions(sections, columns), normals }
+}
+
+/** A section whose land has as many points as are wanted, even in angle. */
+function withLand(section: WheelSection, points: number, columns: number, toothPitch: number): WheelSection {
+  const radius = new Float64Array(columns).fill(section.radius[0]!)
+  const chi = new Float64Array(columns)
+  const contact = new Float64Array(columns).fill(NaN)
+  radius.set(section.radius.subarray(0, points))
+  chi.set(section.chi.subarray(0, points))
+  contact.set(section.contact.subarray(0, points))
+  const from = chi[points - 1]!
+  const width = chi[0]! + toothPitch - from
+  for (let i = points; i < columns; i++) {
+    chi[i] = from + (width * (i - points + 1)) / (columns - points + 1)
+  }
+  return { y: section.y, radius, chi, contact }
+}
+
+function gridPositions(sections: readonly WheelSection[], columns: number): Float64Array {
+  const positions = new Float64Array(3 * sections.length * columns)
+  let at = 0
+  for (const { y, radius, chi } of sections) {
+    for (let i = 0; i < columns; i++) {
+      positions[at++] = -radius[i]! * Math.cos(chi[i]!)
+      positions[at++] = y
+      positions[at++] = radius[i]! * Math.sin(chi[i]!)
+    }
+  }
+  return positions
 }
 
 /** Normal of the rack at the point of contact, turned with the wheel: exact. */

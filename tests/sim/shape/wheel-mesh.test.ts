@@ -25,7 +25,7 @@ test.each(named)(
 )
 
 test.each(named)('%s: a fine wheel comes within 0.1 um of the worm at every angle', (_, pair) => {
-  const fine = wheelSurface(pair, { planes: 16, flank: 60, fillet: 3, root: 1, body: 1 })
+  const fine = wheelSurface(pair, { planes: 16, flank: 60, fillet: 3, root: 1, land: 2, body: 1 })
   for (const side of ['right', 'left'] as const) {
     const { least, closest } = meshGaps(pair, fine, side)
     expect(least).toBeGreaterThanOrEqual(-1e-6)
@@ -34,7 +34,7 @@ test.each(named)('%s: a fine wheel comes within 0.1 um of the worm at every angl
 })
 
 test('the gap test sees a wheel that is 1 um out of place, and a left wheel that is half a pitch out of phase', () => {
-  const surface = wheelSurface(oneToTwenty, { planes: 12, flank: 40, fillet: 3, root: 1, body: 1 })
+  const surface = wheelSurface(oneToTwenty, { planes: 12, flank: 40, fillet: 3, root: 1, land: 2, body: 1 })
   const micrometre = 0.001 / pairProportions(oneToTwenty).referenceRadiusWheel
   for (const side of ['right', 'left'] as const) {
     expect(meshGaps(oneToTwenty, surface, side, 12, micrometre).least).toBeLessThan(-0.0005)
@@ -72,7 +72,7 @@ test('drawn wheel has the blank of the boot cleaner: outside 46 mm, throat 44 mm
 test('display flanks of the boot cleaner lie within 20 um of the exact ones between their points', () => {
   const pair = oneToTwenty
   const surface = wheelSurface(pair, wheelDetail(20, 'display'))
-  const fine = wheelSurface(pair, { planes: 12, flank: 128, fillet: 3, root: 2, body: 2 })
+  const fine = wheelSurface(pair, { planes: 12, flank: 128, fillet: 3, root: 2, land: 2, body: 2 })
   const { flank } = wheelDetail(20, 'display')
   let worst = 0
   for (let j = 0; j < surface.sections.length; j++) {
@@ -94,15 +94,15 @@ test('display flanks of the boot cleaner lie within 20 um of the exact ones betw
 
 test('shading normals of the flank are those of the surface: across both ways along it', () => {
   const pair = { ...oneToTwenty, wormStarts: 2, wheelTeeth: 30, profile: 'ZN' as const }
-  const surface = wheelSurface(pair, { planes: 400, flank: 200, fillet: 3, root: 1, body: 1 })
-  const { sections, points, normals } = surface
+  const surface = wheelSurface(pair, { planes: 400, flank: 200, fillet: 3, root: 1, land: 2, body: 1 })
+  const { sections, points, columns, normals } = surface
   const point = (j: number, i: number) => {
     const { radius, chi, y } = sections[j]!
     return [-radius[i]! * Math.cos(chi[i]!), y, radius[i]! * Math.sin(chi[i]!)] as const
   }
   for (const i of [40, 120, points - 121, points - 41]) {
     for (const j of [80, 200, 330]) {
-      const at = 3 * (j * (points + 1) + i)
+      const at = 3 * (j * columns + i)
       const along = (from: readonly number[], to: readonly number[]) =>
         to.reduce((sum, x, d) => sum + (x - from[d]!) * normals[at + d]!, 0) /
         Math.hypot(...to.map((x, d) => x - from[d]!))
