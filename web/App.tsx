@@ -15,9 +15,9 @@ import { useReducedMotion } from './demonstrate/reduced-motion.ts'
 import { FileDesk } from './file/FileDesk.tsx'
 import { setCuts } from './frame/frame.ts'
 import { useView, useWorkshop } from './frame/workshop.ts'
-import { Readings } from './instrument/Readings.tsx'
+import { Panel } from './gears/Panel.tsx'
 import { TurnBand } from './instrument/TurnBand.tsx'
-import { DesignFacts, DesignSheet, PartCard, PredictionSheet, fetchLater } from './later.ts'
+import { DesignSheet, PartCard, PredictionSheet, fetchLater } from './later.ts'
 import { MeasureNotYet } from './measure/MeasureNotYet.tsx'
 import type { OpenBench } from './opening.ts'
 import { WAYS, type Way } from './store/view.ts'
@@ -38,21 +38,21 @@ function LeftOfStage({ way }: { readonly way: Way }) {
 
 function RightOfStage({ way }: { readonly way: Way }) {
   const large = useView((view) => view.large)
-  const open = useView((view) => view.readingsOpen) && !large
+  const panel = useView((view) => view.panel)
   const selected = useView((view) => view.selected)
   if (way === 'predict' || way === 'measure') return null
+  const design = way === 'design'
+  const open = design && panel === 'none' ? 'figures' : panel
+  const covers = !design && !large && (open !== 'none' || selected)
   return (
     <aside
       className="right-column"
-      data-covers={way === 'demonstrate' && !large && (open || selected) ? 'right' : 'nothing'}
-      aria-label={way === 'design' ? 'What follows' : 'Readings'}
+      data-covers={covers ? 'right' : 'nothing'}
+      aria-label={design ? 'What follows' : 'Panels'}
     >
-      {way === 'demonstrate' && <StageButtons />}
-      <Suspense>
-        {selected && <PartCard part={selected} />}
-        {way === 'design' && <DesignFacts />}
-      </Suspense>
-      {way === 'demonstrate' && open && <Readings />}
+      {!design && <StageButtons />}
+      <Suspense>{selected && <PartCard part={selected} />}</Suspense>
+      {open !== 'none' && (design || !large) && <Panel panel={open} />}
     </aside>
   )
 }

@@ -7,12 +7,18 @@ const loaders = {
   formula: () => import('./instrument/FormulaPanel.tsx'),
   design: () => import('./design/DesignSheet.tsx'),
   facts: () => import('./design/DesignFacts.tsx'),
+  readings: () => import('./instrument/Readings.tsx'),
+  contact: () => import('./gears/ContactPanel.tsx'),
+  forces: () => import('./gears/ForcesPanel.tsx'),
 }
 
 export const PredictionSheet = lazy(async () => ({ default: (await loaders.prediction()).PredictionSheet }))
 export const PartCard = lazy(async () => ({ default: (await loaders.part()).PartCard }))
 export const DesignSheet = lazy(async () => ({ default: (await loaders.design()).DesignSheet }))
 export const DesignFacts = lazy(async () => ({ default: (await loaders.facts()).DesignFacts }))
+export const Readings = lazy(async () => ({ default: (await loaders.readings()).Readings }))
+export const ContactPanel = lazy(async () => ({ default: (await loaders.contact()).ContactPanel }))
+export const ForcesPanel = lazy(async () => ({ default: (await loaders.forces()).ForcesPanel }))
 
 /** Fetches all of it, so that nothing is waited for later, nor missing when the network goes. */
 export function fetchLater(): void {

@@ -64,7 +64,7 @@ export function openBench() {
   if (way) workshop.view.setState({ way })
   history.replaceState(null, '', writeAddress(workshop.view.getState().way))
   const tablet = matchMedia('(min-width: 768px) and (max-width: 1199px)').matches
-  if (tablet) workshop.view.setState({ readingsOpen: false })
+  if (tablet) workshop.view.setState({ panel: 'none' })
   const asked = new URLSearchParams(location.search).get('quality')
   const quality = QUALITIES.find((each) => each === asked)
   if (quality) workshop.view.setState({ quality })

@@ -1,10 +1,12 @@
 /** What is shown of the machine, and from where. */
 import { partsOf } from '../../sim/pose/parts.ts'
+import { useState } from 'react'
 import { useMachine, useView, useWorkshop } from '../frame/workshop.ts'
 import { hold } from '../frame/frame.ts'
+import { openPanel } from '../gears/panels.ts'
 import { Popover } from '../instrument/Popover.tsx'
 import { VIEWS } from '../scene/views.ts'
-import type { CaseState } from '../store/view.ts'
+import type { CaseState, PanelName } from '../store/view.ts'
 
 const CASES: readonly { readonly state: CaseState; readonly label: string }[] = [
   { state: 'closed', label: 'Closed' },
@@ -123,7 +125,10 @@ function PartsPanel() {
 
 export function StageButtons() {
   const workshop = useWorkshop()
-  const readings = useView((state) => state.readingsOpen)
+  const panel = useView((state) => state.panel)
+  const open = panel !== 'none'
+  const [last, setLast] = useState<PanelName>('figures')
+  if (open && panel !== last) setLast(panel)
   return (
     <div className="stage-buttons" role="group" aria-label="Stage">
       <Popover label="Views" side="below">
@@ -141,10 +146,10 @@ export function StageButtons() {
       <button
         type="button"
         className="button"
-        aria-pressed={readings}
-        onClick={() => workshop.view.setState({ readingsOpen: !readings })}
+        aria-pressed={open}
+        onClick={() => openPanel(workshop, open ? 'none' : last)}
       >
-        Readings
+        Panel
       </button>
     </div>
   )

@@ -99,6 +99,7 @@ const viewNames: Readonly<Record<ViewName, true>> = {
   gears: true,
   top: true,
   worm: true,
+  mesh: true,
   motor: true,
   brushes: true,
   whole: true,

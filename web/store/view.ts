@@ -11,7 +11,7 @@ export const WAYS: readonly { readonly way: Way; readonly label: string }[] = [
 ]
 
 /** A camera bookmark. */
-export type ViewName = 'gears' | 'top' | 'worm' | 'motor' | 'brushes' | 'whole'
+export type ViewName = 'gears' | 'top' | 'worm' | 'mesh' | 'motor' | 'brushes' | 'whole'
 
 /** Where the eye is and what it looks at [mm], and how much it takes in, from the bottom to the top [deg]. */
 export interface Camera {
@@ -22,6 +22,47 @@ export interface Camera {
 export type CaseState = 'closed' | 'clear' | 'off'
 export type Theme = 'light' | 'dark'
 export type Quality = 'auto' | 'low' | 'medium' | 'high'
+
+/** What stands in the right column; 'figures' are the readings, in Design what follows from the parameters. */
+export type PanelName = 'figures' | 'contact' | 'forces' | 'timing' | 'models'
+
+/** What is drawn on the gears of the stage. */
+export interface GearSigns {
+  readonly contact: boolean
+  readonly compound: boolean
+  readonly forces: boolean
+  readonly timing: boolean
+}
+
+/** How far the right wheel sits from where it belongs; all 0 is the ideal mesh. */
+export interface Misplacement {
+  /** Further from the worm [mm] */
+  readonly centre: number
+  /** Along its own axis, upwards [mm] */
+  readonly along: number
+  /** Of the worm along its axis, towards the viewer [mm] */
+  readonly axial: number
+  /** Of the wheel's axis about the line of centres [deg] */
+  readonly tilt: number
+}
+export const IDEAL: Misplacement = { centre: 0, along: 0, axial: 0, tilt: 0 }
+
+/** Where the worm's bearings sit: on both sides of the wheels, or both behind them. */
+export type Support = 'between' | 'overhung'
+
+/** Loads of the wheels for which the forces are told: those of the bench, or loads to compare. */
+export type ForceLoads = 'bench' | 'equal' | 'unequal' | 'one'
+
+/** A force for the stage to draw. */
+export interface ForceArrow {
+  /** Where it acts [mm] */
+  readonly at: readonly [number, number, number]
+  /** [N] */
+  readonly vector: readonly [number, number, number]
+  readonly label: string
+  readonly kind: 'cancels' | 'adds' | 'bearing'
+}
+
 export type Sheet = 'none' | 'keys' | 'machines' | 'problems'
 
 export interface View {
@@ -43,7 +84,14 @@ export interface View {
   /** The drawn elevation instead of the 3D picture, by choice or because there is no WebGL. */
   readonly plan: 'no' | 'chosen' | 'no-webgl' | 'lost'
   readonly withoutLosses: boolean
-  readonly readingsOpen: boolean
+  readonly panel: PanelName | 'none'
+  readonly gearSigns: GearSigns
+  /** Signs that stay on the stage when their panel is left. */
+  readonly keptSigns: readonly (keyof GearSigns)[]
+  readonly misplaced: Misplacement
+  readonly support: Support
+  readonly forceLoads: ForceLoads
+  readonly forceArrows: readonly ForceArrow[]
   readonly sheet: Sheet
   readonly singleKeys: boolean
   readonly pictureReady: boolean
@@ -64,7 +112,13 @@ export const createView = (theme: Theme) =>
     drawn: { level: 'low', slow: false },
     plan: 'no',
     withoutLosses: false,
-    readingsOpen: true,
+    panel: 'figures',
+    gearSigns: { contact: false, compound: false, forces: false, timing: false },
+    keptSigns: [],
+    misplaced: IDEAL,
+    support: 'between',
+    forceLoads: 'bench',
+    forceArrows: [],
     sheet: 'none',
     singleKeys: true,
     pictureReady: false,

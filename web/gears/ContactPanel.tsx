@@ -1,0 +1,4 @@
+/** How the teeth touch. */
+export function ContactPanel() {
+  return <div className="gear-panel" />
+}

@@ -1,0 +1,70 @@
+/** The one panel of the right column: a row of tabs, and what belongs to the tab that is chosen. */
+import { type KeyboardEvent, Suspense } from 'react'
+import { useView, useWorkshop } from '../frame/workshop.ts'
+import { ContactPanel, DesignFacts, ForcesPanel, Readings } from '../later.ts'
+import type { PanelName } from '../store/view.ts'
+import { PANELS, openPanel, panelLabel } from './panels.ts'
+import './panel.css'
+
+const STEPS: Readonly<Record<string, (at: number) => number>> = {
+  ArrowRight: (at) => at + 1,
+  ArrowLeft: (at) => at - 1,
+  Home: () => 0,
+  End: () => -1,
+}
+
+const tabId = (panel: PanelName) => `tab-${panel}`
+
+export function Panel({ panel }: { readonly panel: PanelName }) {
+  const workshop = useWorkshop()
+  const way = useView((view) => view.way)
+  const ready = useView((view) => view.pictureReady || view.plan !== 'no')
+  const step = (event: KeyboardEvent) => {
+    const to = STEPS[event.key]?.(PANELS.indexOf(panel))
+    const next = to === undefined ? undefined : PANELS.at(to % PANELS.length)
+    if (next === undefined) return
+    event.preventDefault()
+    openPanel(workshop, next)
+    document.getElementById(tabId(next))?.focus()
+  }
+  return (
+    <div className="panel">
+      <div className="panel-tabs" role="tablist" aria-label="Panel">
+        {PANELS.map((each) => (
+          <button
+            key={each}
+            type="button"
+            role="tab"
+            id={tabId(each)}
+            aria-selected={each === panel}
+            aria-controls={each === panel ? 'panel' : undefined}
+            tabIndex={each === panel ? 0 : -1}
+            onClick={() => openPanel(workshop, each)}
+            onKeyDown={step}
+          >
+            {panelLabel(each, way)}
+          </button>
+        ))}
+      </div>
+      <div className="panel-body" role="tabpanel" id="panel" aria-labelledby={tabId(panel)} key={panel}>
+        <Suspense fallback={<p className="loading">Loading</p>}>
+          {ready && <Content panel={panel} design={way === 'design'} />}
+        </Suspense>
+      </div>
+    </div>
+  )
+}
+
+function Content({ panel, design }: { readonly panel: PanelName; readonly design: boolean }) {
+  switch (panel) {
+    case 'figures':
+      return design ? <DesignFacts /> : <Readings />
+    case 'contact':
+      return <ContactPanel />
+    case 'forces':
+      return <ForcesPanel />
+    case 'timing':
+    case 'models':
+      return null
+  }
+}

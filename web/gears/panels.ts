@@ -1,0 +1,40 @@
+/** The panels of the right column, and what choosing one does to the stage. */
+import type { Workshop } from '../frame/workshop.ts'
+import type { GearSigns, PanelName, View, Way } from '../store/view.ts'
+
+export const PANELS: readonly PanelName[] = ['figures', 'contact', 'forces', 'timing', 'models']
+
+const LABELS: Readonly<Record<Exclude<PanelName, 'figures'>, string>> = {
+  contact: 'Contact',
+  forces: 'Forces',
+  timing: 'Timing',
+  models: 'Models',
+}
+
+export const panelLabel = (panel: PanelName, way: Way): string =>
+  panel !== 'figures' ? LABELS[panel] : way === 'design' ? 'What follows' : 'Readings'
+
+/** Signs that come and go with the panel of the same name. */
+const FOLLOWING = ['contact', 'forces', 'timing'] as const
+export type FollowingSign = (typeof FOLLOWING)[number]
+
+/** The signs with `panel` open: those of that panel, and those that were kept. */
+export function signsWith(
+  panel: View['panel'],
+  signs: GearSigns,
+  kept: readonly (keyof GearSigns)[],
+): GearSigns {
+  const shown = (sign: FollowingSign) => panel === sign || kept.includes(sign)
+  return { ...signs, contact: shown('contact'), forces: shown('forces'), timing: shown('timing') }
+}
+
+export const openPanel = ({ view }: Pick<Workshop, 'view'>, panel: View['panel']): void =>
+  view.setState(({ gearSigns, keptSigns }) => ({ panel, gearSigns: signsWith(panel, gearSigns, keptSigns) }))
+
+/** Keeps a sign on the stage when its panel is left, or lets it go with the panel again. */
+export const keepSign = ({ view }: Pick<Workshop, 'view'>, sign: FollowingSign, keep: boolean): void =>
+  view.setState(({ panel, gearSigns, keptSigns }) => {
+    const kept = keptSigns.filter((each) => each !== sign)
+    if (keep) kept.push(sign)
+    return { keptSigns: kept, gearSigns: signsWith(panel, gearSigns, kept) }
+  })
