@@ -39,7 +39,8 @@ function migrated(file: object, version: number, migrations: readonly Migration[
   return { file: current, notes }
 }
 
-function checkFile(file: object, migrations: readonly Migration[]): CheckedMachine {
+/** The machine in data of any version of the file, or every problem with it. */
+export function checkFile(file: object, migrations: readonly Migration[] = MIGRATIONS): CheckedMachine {
   const format = ownValue(file, 'format')
   if (format !== MACHINE_FORMAT) return refused('format', `must be '${MACHINE_FORMAT}', got ${told(format)}`)
   const version = ownValue(file, 'version')

@@ -10,6 +10,9 @@ export interface Migration {
   readonly apply: (file: object) => object
 }
 
+const isGroup = (value: unknown): value is object =>
+  typeof value === 'object' && value !== null && !Array.isArray(value)
+
 const numberIn = (group: unknown, key: string): number => {
   const value = ownValue(group, key)
   return typeof value === 'number' ? value : NaN
@@ -18,7 +21,7 @@ const numberIn = (group: unknown, key: string): number => {
 const rounded = (value: number): number =>
   Number.isFinite(value) ? Math.max(1, Math.round(2 * value) / 2) : 1
 
-/** Whole degrees and their thousandths that put the rows of both outputs half a pitch apart, as version 1 drew them. */
+/** Key angle [deg] that puts the rows of both outputs half a pitch apart, as version 1 drew them. */
 function keyAngleHalfway(z1: number, z2: number, rows: number): number {
   const farSide = (z1 + z2) % 2 === 0 ? 0 : 180 / z2
   const pitch = 360 / rows
@@ -34,7 +37,7 @@ export const TEETH_AND_ROWS: Migration = {
   apply(file) {
     const gearing = ownValue(file, 'gearing')
     const outputs = ownValue(file, 'outputs')
-    if (typeof gearing !== 'object' || typeof outputs !== 'object') return file
+    if (!isGroup(gearing) || !isGroup(outputs)) return file
     const m = numberIn(gearing, 'axialModule')
     const z2 = numberIn(gearing, 'wheelTeeth')
     const a = (m * (numberIn(gearing, 'diameterQuotient') + z2)) / 2

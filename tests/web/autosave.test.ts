@@ -161,7 +161,7 @@ test('a damaged autosave that cannot be put aside says so', () => {
 })
 
 test('an autosave with one unknown setting opens, and is put aside whole so that nothing of it is lost', () => {
-  const text = packText(JSON.stringify({ v: 1, base: 'boot-cleaner', of: 0, set: { 'bench.colour': 'red' } }))
+  const text = packText(JSON.stringify({ v: 2, base: 'boot-cleaner', of: 0, set: { 'bench.colour': 'red' } }))
   const keeper = memory({ [BENCH]: text })
   const { state, problems } = readAutosave(keeper)
   expect(state!.machine).toStrictEqual(bootCleaner)

@@ -11,7 +11,7 @@ import { MOST_LINK, readLink, writeLink } from '../../web/file/state-link.ts'
 import { bootCleaner, cordWinder, demoMachines } from '../support/machines.ts'
 
 const opening = plainState(bootCleaner)
-const set = (changes: object) => packText(JSON.stringify({ v: 1, base: 'boot-cleaner', of: 0, set: changes }))
+const set = (changes: object) => packText(JSON.stringify({ v: 2, base: 'boot-cleaner', of: 0, set: changes }))
 /** A link says that its demo machine has changed when `of` is not its fingerprint; that is not what is tested here. */
 const problemsOf = (link: string) => readLink(link).problems.filter(({ path }) => path !== 'base')
 
@@ -68,7 +68,7 @@ test('before a prediction is committed a link says the machine and the way and n
 test('what is packed is deflated text by the standard, after four bytes of checksum', () => {
   const bytes = Buffer.from(writeLink(opening), 'base64url')
   const text = inflateRawSync(bytes.subarray(4), { dictionary: LINK_WORDS }).toString('utf8')
-  expect(JSON.parse(text)).toMatchObject({ v: 1, base: 'boot-cleaner', set: {} })
+  expect(JSON.parse(text)).toMatchObject({ v: 2, base: 'boot-cleaner', set: {} })
   expect(bytes.readUInt32BE(0)).toBe(crc32(bytes.subarray(4)))
 })
 
@@ -100,8 +100,8 @@ test('deflated text without a checksum is refused', () => {
 })
 
 test('another version is named', () => {
-  const { problems } = readLink(packText(JSON.stringify({ v: 2, base: 'boot-cleaner', set: {} })))
-  expect(problems).toEqual([{ path: 'v', severity: 'error', message: 'must be of version 1, got 2' }])
+  const { problems } = readLink(packText(JSON.stringify({ v: 3, base: 'boot-cleaner', set: {} })))
+  expect(problems).toEqual([{ path: 'v', severity: 'error', message: 'must be of version 1 or 2, got 3' }])
 })
 
 test('a demo machine that has changed since is named, and the link still opens', () => {

@@ -1,9 +1,16 @@
 /**
- * Words that links are made of, for the packing to point at. They are part of version 1 of the link: with one
- * character changed, no older link could be read.
+ * Words that links are made of, for the packing to point at. With one character changed, no older link could be
+ * read; new words go in front, since the packing counts back from the end.
  */
 export const LINK_WORDS = new TextEncoder().encode(
-  '"format":"counterturn-machine","version":1,"name":"about":"machine.name":"machine.about":"' +
+  '"machine.gearing.thinned":"wheel","machine.gearing.depthRule":"normal","mixed","machine.gearing.profile":"ZK"' +
+    '"machine.outputs.hubDiameter":"machine.outputs.tuftThickness":"machine.gearing.discDiameter":' +
+    '"machine.gearing.addendum":0.9,"machine.gearing.clearance":0.2,"machine.gearing.boreDiameter":' +
+    '"machine.gearing.centres":{"kind":"distance","centreDistance":3{"kind":"shift","profileShift":0.' +
+    '"machine.gearing.centres.profileShift":"machine.gearing.centres.centreDistance":' +
+    '"machine.outputs.sweepDiameter":"machine.outputs.keyAngle":"machine.outputs.toothOffset":' +
+    '"machine.gearing.backlash":0.0,"machine.gearing.wheelForm":"helical","v":2,"base":"boot-cleaner","of":' +
+    '"format":"counterturn-machine","version":1,"name":"about":"machine.name":"machine.about":"' +
     'machine.transformer":{"primaryVoltage":"coreResistance":"magnetisingReactance":' +
     '"machine.supply.voltage":"machine.supply":{"kind":"mains","frequency":50,"resistance":0},' +
     '"kind":"battery","voltage":"kind":"crank","machine.rectifier":{"diodeDrop":0.8},"machine.rectifier":null,' +

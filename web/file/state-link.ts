@@ -4,6 +4,7 @@
  * anybody: whatever is wrong with it comes back as problems.
  */
 import { checkValue } from '../../sim/machine/check.ts'
+import { checkFile } from '../../sim/machine/file.ts'
 import { readJson } from '../../sim/machine/json.ts'
 import type { Machine } from '../../sim/machine/machine.ts'
 import type { Problem } from '../../sim/machine/problem.ts'
@@ -18,17 +19,18 @@ import {
   jsonText,
   withDifferences,
 } from './difference.ts'
+import { firstMachine } from './first-link.ts'
 import { type LinkState, benchRules, momentRules, pictureRules, plainState, wayRules } from './link-state.ts'
 import { checksum, packText, unpackText } from './packed-text.ts'
 import { readPart, unknownPart } from './part.ts'
 
-const LINK_VERSION = 1
+const FIRST_VERSION = 1
+const LINK_VERSION = 2
 /** Characters of a link that are read, and that can still be pasted anywhere. */
 export const MOST_LINK = 4000
 
 /** Tells a demo machine from the same one with other numbers, should it be corrected one day. */
-const fingerprint = (machine: Machine): number =>
-  checksum(new TextEncoder().encode(jsonText(machine as unknown as Json)))
+const fingerprint = (machine: object): number => checksum(new TextEncoder().encode(jsonText(machine as Json)))
 
 /** As it is written: `set` holds by path what differs from the demo machine in plain settings. */
 interface Written {
@@ -63,17 +65,18 @@ function writtenIn(text: string): Written | ReadLink {
   const { value } = json
   if (!isBranch(value) || Array.isArray(value))
     return unreadable(`must hold a group of fields, got ${told(value)}`)
-  if (value['v'] !== LINK_VERSION)
-    return unreadable(`must be of version ${LINK_VERSION}, got ${told(value['v'])}`, 'v')
+  if (value['v'] !== LINK_VERSION && value['v'] !== FIRST_VERSION)
+    return unreadable(`must be of version ${FIRST_VERSION} or ${LINK_VERSION}, got ${told(value['v'])}`, 'v')
   if (!isBranch(value['set']) || Array.isArray(value['set']))
     return unreadable(`must be a group of what is set, got ${told(value['set'])}`, 'set')
   return value as unknown as Written
 }
 
 /** A machine is told about when it is wrong, or when something of it was left out; what is unusual in it is its own. */
-function checkedMachine(given: Json, problems: Problem[]): Machine | null {
-  const { machine, problems: found } = checkValue(given)
-  const whole = isSame(given, machine)
+function checkedMachine(given: Json, version: number, problems: Problem[]): Machine | null {
+  const older = version === FIRST_VERSION && isBranch(given)
+  const { machine, problems: found } = older ? checkFile(given) : checkValue(given)
+  const whole = isSame(given, older && machine ? firstMachine(machine) : machine)
   problems.push(...found.filter(({ severity }) => severity === 'error' || (severity === 'warning' && !whole)))
   return machine
 }
@@ -82,17 +85,18 @@ function stateIn(written: Written): ReadLink {
   const problems: Problem[] = []
   const demo = DEMO_MACHINES.find(({ id }) => id === written.base)
   if (!demo) return unreadable(`must be a demo machine, got ${told(written.base)}`, 'base')
-  if (written.of !== fingerprint(demo.machine)) {
+  const base = written.v === FIRST_VERSION ? firstMachine(demo.machine) : demo.machine
+  if (written.of !== fingerprint(base)) {
     const message = `must be ${demo.machine.name} as it is now, but that has changed since the link was made`
     problems.push({ path: 'base', severity: 'warning', message })
   }
-  const { value, aside } = withDifferences(plainState(demo.machine), written.set)
+  const { value, aside } = withDifferences({ ...plainState(demo.machine), machine: base }, written.set)
   for (const path of aside) problems.push(unknownPart(path, written.set[path]))
   for (const key of Object.keys(written).filter((each) => !['v', 'base', 'of', 'set'].includes(each)))
     problems.push(unknownPart(key, written[key as keyof Written]))
 
   const given = value as unknown as Record<keyof LinkState, Json>
-  const machine = checkedMachine(given.machine, problems)
+  const machine = checkedMachine(given.machine, written.v, problems)
   if (!machine) return { state: null, problems }
 
   const plain = plainState(machine)
