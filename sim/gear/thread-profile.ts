@@ -80,10 +80,25 @@ function normalForm(px: number, r1: number, p: number, g: number, alphaN: number
   }
 }
 
+/** The full thread, half a pitch thick at the reference circle: that of the hob. */
 export function threadForm(gearing: GearNumbers): ThreadForm {
   const { axialPitch: px, referenceRadiusWorm: r1, screwParameter: p, ...rest } = pairProportions(gearing)
   const { leadAngle: g, normalPressureAngle: alphaN, axialPressureAngle: alphaX } = rest
   if (gearing.profile === 'ZA') return axialForm(px, r1, alphaX)
   if (gearing.profile === 'ZI') return involuteForm(px, r1, p, baseRadius(p, baseLeadAngle(g, alphaN)))
   return normalForm(px, r1, p, g, alphaN)
+}
+
+/** What backlash takes off each flank of a part, at its reference circle [mm]: jx/2, from one of the parts. */
+export const thinning = (part: GearNumbers['thinned'], { thinned, backlash }: GearNumbers): number =>
+  part === thinned ? backlash / 2 : 0
+
+/**
+ * The thread as it is made: without the backlash where that is taken off the worm. Both flanks move along the
+ * axis as they are, so they stay what they were.
+ */
+export function thinnedThreadForm(gearing: GearNumbers): ThreadForm {
+  const form = threadForm(gearing)
+  const less = thinning('worm', gearing)
+  return { ...form, halfThickness: (r) => form.halfThickness(r) - less }
 }

@@ -5,7 +5,7 @@
  */
 import type { GearNumbers } from './gear-numbers.ts'
 import { pairProportions } from './proportions.ts'
-import { threadForm } from './thread-profile.ts'
+import { thinnedThreadForm, threadForm } from './thread-profile.ts'
 
 /** Least width of a land, in modules: enough to be seen and to hold a mesh open (our choice). */
 const LEAST_LAND = 0.06
@@ -36,6 +36,7 @@ export function toothLimits(gearing: GearNumbers): ToothLimits {
   const { axialModule: m } = gearing
   const pair = pairProportions(gearing)
   const { halfThickness } = threadForm(gearing)
+  const made = thinnedThreadForm(gearing)
   const half = (LEAST_LAND * m) / 2
   const r1 = pair.referenceRadiusWorm
   const thick = (r: number) => halfThickness(r) >= half
@@ -45,7 +46,7 @@ export function toothLimits(gearing: GearNumbers): ToothLimits {
   return {
     hobTip,
     wormRoot,
-    wormTip: Math.min(pair.tipRadiusWorm, hobTip),
+    wormTip: lastRadius(r1, Math.min(pair.tipRadiusWorm, hobTip), (r) => made.halfThickness(r) >= half),
     gorge: Math.max(pair.gorgeRadius, wormRoot),
   }
 }

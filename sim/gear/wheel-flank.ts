@@ -9,7 +9,8 @@
  *   worm ==+====o======== wheel axis at x = a
  *               pitch point
  *
- * sigma is +1 for the flank that the +z side of the thread cuts, -1 for the other.
+ * sigma is +1 for the flank that the +z side of the thread cuts, -1 for the other. This is the flank without
+ * backlash; taking that off the wheel turns it about the wheel's axis as it is (wheel-space.ts).
  */
 import type { GearNumbers } from './gear-numbers.ts'
 import { pairProportions } from './proportions.ts'

@@ -4,13 +4,14 @@
  *
  *     f(t) = t + (z0(a - R cos t) - R sin t)/r2
  *
- * and the edge of the space is the largest f for sigma = +1, the least for sigma = -1. Inside the range f' =
- * 0 is the flank of wheel-flank.ts, exactly; at the end of the range it is the path of the cutter's corner,
- * the fillet. Taking the extreme settles by itself which of the two is there, also where the fillet undercuts
- * the flank.
+ * and the edge of the space is the largest f for sigma = +1, the least for sigma = -1, both turned by half the
+ * backlash where the wheel is the thinned part. Inside the range f' = 0 is the flank of wheel-flank.ts,
+ * exactly; at the end of the range it is the path of the cutter's corner, the fillet. Taking the extreme
+ * settles by itself which of the two is there, also where the fillet undercuts the flank.
  */
 import type { GearNumbers } from './gear-numbers.ts'
 import { pairProportions } from './proportions.ts'
+import { thinning } from './thread-profile.ts'
 import { type ToothLimits, toothLimits } from './tooth-limits.ts'
 import { type Flank, type Generation, rackHeight, rackSlope, wheelGeneration } from './wheel-flank.ts'
 
@@ -22,6 +23,8 @@ export interface SpaceCutter {
   readonly toothPitch: number
   /** Least width of the wheel's tip [mm] */
   readonly leastLand: number
+  /** Angle [rad] by which each flank is turned into the tooth, for backlash that is taken off the wheel */
+  readonly widening: number
 }
 
 /** Least tip of a wheel tooth, in modules, before the tooth is cut short (our choice). */
@@ -29,13 +32,17 @@ const LEAST_TIP = 0.05
 const SAMPLES = 20
 const REFINEMENTS = 60
 
-export const spaceCutter = (gearing: GearNumbers): SpaceCutter => ({
-  generation: wheelGeneration(gearing),
-  limits: toothLimits(gearing),
-  outsideRadius: pairProportions(gearing).outsideRadiusWheel,
-  toothPitch: (2 * Math.PI) / gearing.wheelTeeth,
-  leastLand: LEAST_TIP * gearing.axialModule,
-})
+export function spaceCutter(gearing: GearNumbers): SpaceCutter {
+  const generation = wheelGeneration(gearing)
+  return {
+    generation,
+    limits: toothLimits(gearing),
+    outsideRadius: pairProportions(gearing).outsideRadiusWheel,
+    toothPitch: (2 * Math.PI) / gearing.wheelTeeth,
+    leastLand: LEAST_TIP * gearing.axialModule,
+    widening: thinning('wheel', gearing) / generation.wheelRadius,
+  }
+}
 
 /** Innermost reach of the cutter in the plane, from the wheel's axis [mm]. */
 export const rootRadius = ({ generation, limits }: SpaceCutter, y: number): number =>
@@ -88,7 +95,7 @@ export function writeSpaceEdge(
   const high = Math.min(end, (best + 1) * step - end)
   out.corner = (best === 0 && slope(-end) <= 0) || (best === SAMPLES && slope(end) >= 0) || step === 0
   out.contact = out.corner ? best * step - end : crossing(slope, low, high)
-  out.chi = reach(out.contact)
+  out.chi = reach(out.contact) + sigma * cutter.widening
 }
 
 /** Where a falling function passes zero between low and high: false position with Illinois halving. */
