@@ -6,9 +6,7 @@
 import type { GearNumbers } from './gear-numbers.ts'
 import { helicalContact } from './helical-contact.ts'
 import { axialPitch } from './proportions.ts'
-import { activeRange, rangeEnds } from './undercut.ts'
-import { soundHalfFace } from './wheel-section.ts'
-import { type SpaceCutter, spaceCutter } from './wheel-space.ts'
+import { activeRange, contactPlanes, playlessCutter, rangeEnds } from './undercut.ts'
 
 export interface ContactRatio {
   readonly midPlane: number
@@ -22,14 +20,6 @@ export interface ContactRatio {
 const PLANES = 24
 const CLOSER = 24
 const GOLDEN = (Math.sqrt(5) - 1) / 2
-
-/** Planes [mm] to look at: evenly over the face, and those where the throat meets the outside cylinder. */
-function planes(cutter: SpaceCutter, halfFace: number): number[] {
-  const even = Array.from({ length: PLANES + 1 }, (_, j) => halfFace * ((2 * j) / PLANES - 1))
-  const outside = cutter.generation.centreDistance - cutter.outsideRadius
-  const edge = Math.sqrt(Math.max(0, cutter.limits.gorge ** 2 - outside * outside))
-  return edge < halfFace ? [...even, edge, -edge].sort((a, b) => a - b) : even
-}
 
 /** Largest value of f over the planes and between them, f rising to it and falling from it. */
 function largest(at: readonly number[], f: (y: number) => number): number {
@@ -52,8 +42,8 @@ export function contactRatio(gearing: GearNumbers): ContactRatio {
     return { midPlane: ratio, total: ratio, reach }
   }
   const px = axialPitch(gearing.axialModule)
-  const cutter = spaceCutter(gearing)
-  const at = planes(cutter, soundHalfFace(cutter, gearing.wheelWidth))
+  const cutter = playlessCutter(gearing)
+  const at = contactPlanes(cutter, gearing.wheelWidth, PLANES)
   // The other flank is this one turned half round, so it has the same figures.
   const ends = (y: number) => rangeEnds(cutter.generation, 1, activeRange(cutter, 1, y), y)
   const last = largest(at, (y) => ends(y)[1].shift)

@@ -7,6 +7,7 @@
  * Regularity of an envelope after F. L. Litvin and A. Fuentes, Gear Geometry and Applied Theory, 2nd ed.
  * (Cambridge, 2004), ch. 6; this form of it, plane by plane, is derived here.
  */
+import type { GearNumbers } from './gear-numbers.ts'
 import {
   type Flank,
   type FlankPoint,
@@ -15,8 +16,8 @@ import {
   rackHeight,
   rackSlope,
 } from './wheel-flank.ts'
-import { soundTipRadius } from './wheel-section.ts'
-import type { SpaceCutter } from './wheel-space.ts'
+import { soundHalfFace, soundTipRadius } from './wheel-section.ts'
+import { type SpaceCutter, spaceCutter } from './wheel-space.ts'
 
 /** Of h', in parts of the radius: small enough for 1e-7, large enough for the rounding of a double. */
 const DIFFERENCE = 1e-5
@@ -127,3 +128,18 @@ export const rangeEnds = (
   flankPoint(g, sigma, range.tip, y),
   flankPoint(g, sigma, range.end, y),
 ]
+
+/**
+ * The cutter of the pair without backlash. Play only turns a finished flank about its own axis, on worm or
+ * wheel, so that the action of the flanks is this one whatever the play.
+ */
+export const playlessCutter = (gearing: GearNumbers): SpaceCutter => spaceCutter({ ...gearing, backlash: 0 })
+
+/** Planes y [mm]: evenly over the face, and those where the throat meets the outside cylinder. */
+export function contactPlanes(cutter: SpaceCutter, wheelWidth: number, pieces: number): number[] {
+  const halfFace = soundHalfFace(cutter, wheelWidth)
+  const even = Array.from({ length: pieces + 1 }, (_, j) => halfFace * ((2 * j) / pieces - 1))
+  const outside = cutter.generation.centreDistance - cutter.outsideRadius
+  const edge = Math.sqrt(Math.max(0, cutter.limits.gorge ** 2 - outside * outside))
+  return edge > 0 && edge < halfFace ? [...even, edge, -edge].sort((a, b) => a - b) : even
+}

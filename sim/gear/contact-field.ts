@@ -1,0 +1,258 @@
+/**
+ * Where the flanks of a pair can touch, tabulated once, so that a picture can ask in every frame which points
+ * touch now. Everything is in the frame of the right mesh; the left one is the same after half a turn of the
+ * frame about the worm's axis, (x, y, z) -> (-x, -y, z), with the worm half a turn on.
+ *
+ * The shift s [mm] is how far the full thread has moved along z: thread k touches where
+ * s = k px - P phi', and P phi' = P phi + sigma jx/2 for a worm that was thinned by the backlash jx, whose flank
+ * sigma is the full one moved by -sigma jx/2. A thinned wheel turns back by the same play instead, and the
+ * points of contact stay.
+ */
+import type { GearNumbers, Side } from './gear-numbers.ts'
+import { helicalContact, helicalPoint, helicalShift } from './helical-contact.ts'
+import { axialPitch, pairProportions } from './proportions.ts'
+import { activeRange, contactPlanes, playlessCutter, rangeEnds } from './undercut.ts'
+import { type Flank, flankPoint, type Generation, rackHeight, rackSlope } from './wheel-flank.ts'
+import { handSign } from './wheel-motion.ts'
+
+export interface ContactField {
+  readonly sigma: Flank
+  readonly planes: number
+  readonly samples: number
+  /** x, y, z [mm] of contact for each plane, and in it for each sample of the shift from `from` to `to` */
+  readonly points: Float64Array
+  /** Radius [mm] and chi [rad] of the same on the wheel without play, in tooth space 0 */
+  readonly wheel: Float64Array
+  /** Range of the shift [mm] in each plane */
+  readonly from: Float64Array
+  readonly to: Float64Array
+  /** Least and largest shift over all planes */
+  readonly first: number
+  readonly last: number
+  readonly axialPitch: number
+  /** p times the sign of the hand [mm/rad] */
+  readonly signedParameter: number
+  /** How much further the full thread must turn, as a way along z [mm] */
+  readonly lag: number
+  /** Most polylines at a time, and most points of one */
+  readonly lines: number
+  readonly stride: number
+  /** The shift of the thread being written [mm] */
+  readonly moment: Float64Array
+}
+
+const PLANES = 40
+const SAMPLES = 25
+const STEPS = 40
+
+/** Shift [mm] at which the rack point (x, y) touches. */
+const shiftAt = (g: Generation, sigma: Flank, x: number, y: number): number =>
+  (g.centreDistance - g.wheelRadius - x) / rackSlope(g, sigma, x, y) - rackHeight(g, sigma, x, y)
+
+/** x [mm] between low and high at which the shift is s: false position with Illinois halving. */
+function placeOfShift(g: Generation, sigma: Flank, y: number, s: number, low: number, high: number): number {
+  let from = low
+  let to = high
+  let below = shiftAt(g, sigma, low, y) - s
+  let above = shiftAt(g, sigma, high, y) - s
+  let kept = 0
+  for (let i = 0; i < STEPS; i++) {
+    const x = (from * above - to * below) / (above - below)
+    const value = shiftAt(g, sigma, x, y) - s
+    if (value === 0 || !(x > from && x < to)) return Math.min(high, Math.max(low, x))
+    if (value > 0 === above > 0) {
+      to = x
+      above = value
+      if (kept === 1) below /= 2
+      kept = 1
+    } else {
+      from = x
+      below = value
+      if (kept === -1) above /= 2
+      kept = -1
+    }
+  }
+  return (from + to) / 2
+}
+
+interface Table {
+  readonly planes: number
+  readonly samples: number
+  readonly points: Float64Array
+  readonly wheel: Float64Array
+  readonly from: Float64Array
+  readonly to: Float64Array
+}
+
+const newTable = (planes: number, samples: number): Table => ({
+  planes,
+  samples,
+  points: new Float64Array(3 * planes * samples),
+  wheel: new Float64Array(2 * planes * samples),
+  from: new Float64Array(planes),
+  to: new Float64Array(planes),
+})
+
+function throatedTable(gearing: GearNumbers, sigma: Flank): Table {
+  const cutter = playlessCutter(gearing)
+  const g = cutter.generation
+  const faces = contactPlanes(cutter, gearing.wheelWidth, PLANES)
+  const table = newTable(faces.length, SAMPLES)
+  faces.forEach((y, j) => {
+    const range = activeRange(cutter, sigma, y)
+    const [tip, end] = rangeEnds(g, sigma, range, y)
+    const from = Math.min(tip.shift, end.shift)
+    const to = Math.max(tip.shift, end.shift)
+    table.from[j] = from
+    table.to[j] = to
+    for (let i = 0; i < SAMPLES; i++) {
+      const s = from + ((to - from) * i) / (SAMPLES - 1)
+      const x = placeOfShift(g, sigma, y, s, range.tip, range.end)
+      const { radius, chi, height } = flankPoint(g, sigma, x, y)
+      const at = j * SAMPLES + i
+      table.points.set([x, y, height], 3 * at)
+      table.wheel.set([radius, chi], 2 * at)
+    }
+  })
+  return table
+}
+
+/** The one point runs straight and evenly, so that its two ends tell everything. */
+function helicalTable(gearing: GearNumbers, sigma: Flank): Table {
+  const contact = helicalContact(gearing)
+  const { centreDistance: a, referenceRadiusWheel: r2 } = contact.pair
+  const ends = sigma > 0 ? [contact.wheelEnd, contact.wormEnd] : [contact.wormEnd, contact.wheelEnd]
+  const table = newTable(1, 2)
+  ends.forEach((t, i) => {
+    const s = helicalShift(contact, sigma, t)
+    const [x, y, z] = helicalPoint(contact, sigma, t)
+    table.points.set([x, y, z], 3 * i)
+    table.wheel.set([Math.hypot(a - x, z), Math.atan2(z, a - x) - s / r2], 2 * i)
+    if (i === 0) table.from[0] = s
+    else table.to[0] = s
+  })
+  return table
+}
+
+export function contactField(gearing: GearNumbers, sigma: Flank): ContactField {
+  const table = gearing.wheelForm === 'helical' ? helicalTable(gearing, sigma) : throatedTable(gearing, sigma)
+  const px = axialPitch(gearing.axialModule)
+  const first = Math.min(...table.from)
+  const last = Math.max(...table.to)
+  return {
+    ...table,
+    sigma,
+    first,
+    last,
+    axialPitch: px,
+    signedParameter: handSign(gearing.hand) * pairProportions(gearing).screwParameter,
+    lag: gearing.thinned === 'worm' ? (sigma * gearing.backlash) / 2 : 0,
+    // A face with a throat can hold a line in two pieces.
+    lines: 2 * (Math.floor((last - first) / px) + 1),
+    stride: table.planes + 2,
+    moment: new Float64Array(1),
+  }
+}
+
+/** Room for the points of every polyline, x, y, z each: line n begins at 3 n stride. */
+export const newContactPoints = (field: ContactField): Float32Array =>
+  new Float32Array(3 * field.lines * field.stride)
+
+/** Room for the number of points of every polyline. */
+export const newContactCounts = (field: ContactField): Uint16Array => new Uint16Array(field.lines)
+
+/** Writes the touching point of plane j for the shift in `moment`. */
+function writeSample(
+  out: Float32Array | Float64Array,
+  at: number,
+  field: ContactField,
+  j: number,
+  turn: 1 | -1,
+): void {
+  const { points, samples } = field
+  const from = field.from[j]!
+  const u = ((field.moment[0]! - from) / (field.to[j]! - from)) * (samples - 1)
+  const i = Math.min(samples - 2, Math.max(0, Math.floor(u)))
+  const part = u - i
+  const a = 3 * (j * samples + i)
+  out[at] = turn * (points[a]! + part * (points[a + 3]! - points[a]!))
+  out[at + 1] = turn * (points[a + 1]! + part * (points[a + 4]! - points[a + 1]!))
+  out[at + 2] = points[a + 2]! + part * (points[a + 5]! - points[a + 2]!)
+}
+
+/** Writes the end of a line between plane j, where it still is, and plane k beside it, where it is no more. */
+function writeEnd(
+  out: Float32Array | Float64Array,
+  at: number,
+  field: ContactField,
+  j: number,
+  k: number,
+  turn: 1 | -1,
+): void {
+  const { points, samples } = field
+  const s = field.moment[0]!
+  const early = s < field.from[k]!
+  const here = early ? field.from[j]! : field.to[j]!
+  const there = early ? field.from[k]! : field.to[k]!
+  const part = there === here ? 0 : (s - here) / (there - here)
+  const i = early ? 0 : samples - 1
+  const a = 3 * (j * samples + i)
+  const b = 3 * (k * samples + i)
+  out[at] = turn * (points[a]! + part * (points[b]! - points[a]!))
+  out[at + 1] = turn * (points[a + 1]! + part * (points[b + 1]! - points[a + 1]!))
+  out[at + 2] = points[a + 2]! + part * (points[b + 2]! - points[a + 2]!)
+}
+
+/** Writes the pieces of one thread's line from slot `line` on, and returns the next free slot. */
+function writeThread(
+  out: Float32Array | Float64Array,
+  counts: Uint16Array,
+  field: ContactField,
+  turn: 1 | -1,
+  line: number,
+): number {
+  const { from, to, planes, stride } = field
+  const s = field.moment[0]!
+  let slot = line
+  let count = 0
+  for (let j = 0; j < planes && slot < counts.length; j++) {
+    const begin = slot * stride
+    if (from[j]! <= s && s <= to[j]!) {
+      if (count === 0 && j > 0) writeEnd(out, 3 * (begin + count++), field, j, j - 1, turn)
+      writeSample(out, 3 * (begin + count++), field, j, turn)
+    } else if (count > 0) {
+      writeEnd(out, 3 * (begin + count++), field, j - 1, j, turn)
+      counts[slot++] = count
+      count = 0
+    }
+  }
+  if (count > 0 && slot < counts.length) counts[slot++] = count
+  return slot
+}
+
+/**
+ * Writes every line of the field's flank that touches now, on the mesh of one side, as polylines over the face
+ * (single points for a plain helical wheel), and the number of points of each; unused slots get 0. Allocates
+ * nothing.
+ *
+ * angle - worm angle about +z [rad] in its first place
+ */
+export function writeContactLines(
+  out: Float32Array | Float64Array,
+  counts: Uint16Array,
+  field: ContactField,
+  side: Side,
+  angle: Float64Array,
+): void {
+  const px = field.axialPitch
+  const turn = side === 'left' ? -1 : 1
+  const phi = side === 'left' ? angle[0]! + Math.PI : angle[0]!
+  const moved = field.signedParameter * phi + field.lag
+  const last = Math.floor((field.last + moved) / px)
+  let slot = 0
+  for (let k = Math.ceil((field.first + moved) / px); k <= last; k++) {
+    field.moment[0] = k * px - moved
+    slot = writeThread(out, counts, field, turn, slot)
+  }
+  while (slot < counts.length) counts[slot++] = 0
+}
