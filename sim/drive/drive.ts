@@ -2,9 +2,11 @@ import type { BridgeCircuit } from '../electric/bridge-circuit.ts'
 import type { ChopperCircuit } from '../electric/chopper.ts'
 import type { Primary } from '../electric/transformer.ts'
 import { wheelDrivingEfficiency, wormDrivingEfficiency } from '../gear/efficiency.ts'
+import { lead } from '../gear/proportions.ts'
 import type { Gearing, Load, Machine, PermanentMagnetMotor, Supply } from '../machine/machine.ts'
 import { TURN } from '../quantity/constants.ts'
 import { radians, radPerSecond } from '../quantity/convert.ts'
+import { halfPlay } from './play.ts'
 import type { Work } from './work.ts'
 import { newWork } from './work.ts'
 
@@ -16,6 +18,8 @@ export interface Drive {
   readonly ratio: number
   /** 1 right-hand worm, -1 left-hand */
   readonly handSign: 1 | -1
+  /** Half of what the worm can turn before a wheel follows it [turn] */
+  readonly halfPlay: number
   /** Number of speed steps */
   readonly steps: number
   readonly supplyKind: Supply['kind']
@@ -110,6 +114,7 @@ export function compileDrive(machine: Machine): Drive {
     teeth,
     ratio,
     handSign: gearing.hand === 'right' ? (1 as const) : (-1 as const),
+    halfPlay: halfPlay(gearing.backlash, lead(gearing.axialModule, starts)),
     steps: machine.control.steps.length,
     supplyKind: machine.supply.kind,
     rotorInertia,

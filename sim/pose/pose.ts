@@ -1,4 +1,5 @@
 /** Where every part is and how it is turned: the last step before the picture, shared by the 3D and the drawn view. */
+import type { Play } from '../drive/play.ts'
 import { type WormTurns, wheelFraction, wormFraction, writeFractions } from '../drive/turns.ts'
 import { BEGINS, eased, wholeWay } from './apart.ts'
 import type { Layout } from './layout.ts'
@@ -19,13 +20,23 @@ const TURN = 2 * Math.PI
 /** Angle of the worm about +z [rad], in [0, 2 pi] */
 export const wormAngle = (turns: WormTurns): number => TURN * wormFraction(turns)
 
-/** Angle of the left wheel about +y [rad], within a turn either way; 0 with the mark at its pointer. */
-export const leftWheelAngle = (layout: Layout, turns: WormTurns): number =>
-  layout.leftSense * TURN * wheelFraction(turns, layout.starts, layout.teeth)
+/** Turns of a wheel for a lag counted in turns of the worm. */
+const wheelLag = ({ starts, teeth }: Layout, lag: number): number => (lag * starts) / teeth
 
-/** Angle of the right wheel about +y [rad], within a turn either way; 0 with the mark at its pointer. */
-export const rightWheelAngle = (layout: Layout, turns: WormTurns): number =>
-  layout.rightSense * TURN * wheelFraction(turns, layout.starts, layout.teeth)
+/**
+ * Angle of the left wheel about +y [rad], within a turn either way; 0 with the mark at its pointer. With `play` it is
+ * where the flanks have left the wheel, without it where the exact ratio puts it.
+ */
+export const leftWheelAngle = (layout: Layout, turns: WormTurns, play?: Play): number =>
+  layout.leftSense *
+  TURN *
+  (wheelFraction(turns, layout.starts, layout.teeth) + wheelLag(layout, play?.left ?? 0))
+
+/** The same of the right wheel. */
+export const rightWheelAngle = (layout: Layout, turns: WormTurns, play?: Play): number =>
+  layout.rightSense *
+  TURN *
+  (wheelFraction(turns, layout.starts, layout.teeth) + wheelLag(layout, play?.right ?? 0))
 
 type Spin = 'still' | 'worm' | 'left' | 'right'
 
@@ -103,13 +114,26 @@ export function posePlan(layout: Layout): PosePlan {
  * reduced to parts of a turn in double precision before they are stored in single.
  *
  * apart - 0 together, 1 all parts off
+ * play  - where backlash has left the wheels; without it they stand where the exact ratio puts them
  */
-export function writePoses(out: Float32Array, plan: PosePlan, turns: WormTurns, apart: number): Float32Array {
+export function writePoses(
+  out: Float32Array,
+  plan: PosePlan,
+  turns: WormTurns,
+  apart: number,
+  play?: Play,
+): Float32Array {
   const { place, way, begins, spins, fractions, layout } = plan
   writeFractions(fractions, turns, layout.starts, layout.teeth)
   const worm = Math.PI * fractions[0]!
-  const left = layout.leftSense * Math.PI * fractions[1]!
-  const right = layout.rightSense * Math.PI * fractions[1]!
+  let left = fractions[1]!
+  let right = fractions[1]!
+  if (play !== undefined) {
+    left += (play.left * layout.starts) / layout.teeth
+    right += (play.right * layout.starts) / layout.teeth
+  }
+  left *= layout.leftSense * Math.PI
+  right *= layout.rightSense * Math.PI
   for (let part = 0; part < spins.length; part++) {
     const at = part * POSE_STRIDE
     for (let axis = 0; axis < 3; axis++) {

@@ -3,6 +3,7 @@ import { PerformanceObserver } from 'node:perf_hooks'
 import { setTimeout } from 'node:timers/promises'
 import { compileDrive } from '../../sim/drive/drive.ts'
 import { firstInput } from '../../sim/drive/input.ts'
+import { followPlay, newPlay, settlePlay } from '../../sim/drive/play.ts'
 import { newReading, readState } from '../../sim/drive/reading.ts'
 import { restState } from '../../sim/drive/state.ts'
 import { step } from '../../sim/drive/step.ts'
@@ -29,6 +30,8 @@ const input = { ...firstInput(), setting: drive.steps - 1 }
 if (manner === 'locked') input.jammed = 'left'
 const state = restState()
 const reading = newReading()
+const play = newPlay()
+settlePlay(play, state.turns, drive.halfPlay)
 let last: object = {}
 
 function frames(count: number): void {
@@ -37,7 +40,8 @@ function frames(count: number): void {
     input.connected = n % 2400 < 1800
     step(state, drive, input, 1 / 240)
     readState(reading, drive, input, state)
-    writePoses(poses, plan, state.turns, 0)
+    followPlay(play, state.turns)
+    writePoses(poses, plan, state.turns, 0, play)
     if (manner === 'wasteful') last = { speed: state.speed }
   }
 }

@@ -7,6 +7,7 @@ import { handTicks } from '../../web/demonstrate/turning.ts'
 import {
   advanceModel,
   beginDrag,
+  changeDrive,
   createFrame,
   dragTo,
   endDrag,
@@ -136,4 +137,36 @@ test('zero brings marks and counts to their beginning and holds the machine', ()
   zero(frame)
   expect(frame.state.turns).toEqual({ turns: 0, ticks: 0, rest: 0 })
   expect(frame.motion).toBe('still')
+})
+
+test('the wheels wait through their play when a hand or a finger turns the worm back', () => {
+  const frame = newFrame()
+  const { halfPlay } = frame.drive
+  expect(halfPlay).toBeGreaterThan(0)
+  turnByHand(frame, TICKS_PER_TURN)
+  draw(frame, 60, 2)
+  expect([frame.play.left, frame.play.right]).toEqual([-halfPlay, -halfPlay])
+  beginDrag(frame)
+  dragTo(frame, -halfPlay)
+  expect(Math.abs(frame.play.left)).toBeLessThan(1e-12)
+  dragTo(frame, -0.5)
+  expect(frame.play.right).toBe(halfPlay)
+  endDrag(frame)
+  turnByDrive(frame)
+  draw(frame, 60, 1)
+  expect(frame.play.left).toBe(-halfPlay)
+})
+
+test('a worm that is set somewhere, and a drive with other backlash, leave the wheels on the driving flank', () => {
+  const frame = newFrame()
+  setCuts(frame, true)
+  turnByHand(frame, -TICKS_PER_TURN)
+  expect(frame.play.left).toBe(frame.drive.halfPlay)
+  placeAt(frame, 7, 0, 0)
+  expect(frame.play.left).toBe(-frame.drive.halfPlay)
+  const tight = { ...bootCleaner, gearing: { ...bootCleaner.gearing, backlash: 0 } }
+  changeDrive(frame, compileDrive(tight))
+  turnByHand(frame, -TICKS_PER_TURN)
+  expect([frame.play.left, frame.play.right]).toEqual([0, 0])
+  expect(frame.state.turns).toEqual({ turns: 6, ticks: 0, rest: 0 })
 })

@@ -18,6 +18,7 @@ function useStageFrame(painters: ReadonlySet<() => void>): StageFrame {
   return useMemo(
     () => ({
       turns: frame.state.turns,
+      play: frame.play,
       anchors: {},
       advance: (elapsed: number) => runFrame(frame, elapsed),
       placed: () => {

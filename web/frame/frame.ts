@@ -5,6 +5,7 @@
  */
 import type { Drive } from '../../sim/drive/drive.ts'
 import type { DriveInput } from '../../sim/drive/input.ts'
+import { type Play, followPlay, newPlay, settlePlay } from '../../sim/drive/play.ts'
 import { type Reading, newReading, readAt, readState } from '../../sim/drive/reading.ts'
 import { type DriveState, restState } from '../../sim/drive/state.ts'
 import { step } from '../../sim/drive/step.ts'
@@ -36,6 +37,8 @@ export interface Frame {
   drive: Drive
   input: DriveInput
   readonly state: DriveState
+  /** Where backlash has left the wheels */
+  readonly play: Play
   readonly reading: Reading
   pace: number
   motion: Motion
@@ -54,10 +57,14 @@ export interface Frame {
 }
 
 export function createFrame(drive: Drive, input: DriveInput): Frame {
+  const state = restState()
+  const play = newPlay()
+  settlePlay(play, state.turns, drive.halfPlay)
   return {
     drive,
     input,
-    state: restState(),
+    state,
+    play,
     reading: newReading(),
     pace: 1,
     motion: 'still',
@@ -96,6 +103,13 @@ export function drawnBy(frame: Frame, wake: () => void): () => void {
 /** With reduced motion a hand turn lands at once. */
 export function setCuts(frame: Frame, cuts: boolean): void {
   frame.cuts = cuts
+}
+
+/** Takes another drive; the worm stays where it is. */
+export function changeDrive(frame: Frame, drive: Drive): void {
+  const { play, state } = frame
+  if (drive.halfPlay !== play.half) settlePlay(play, state.turns, drive.halfPlay)
+  frame.drive = drive
 }
 
 export const turnByDrive = (frame: Frame): void => setMotion(frame, 'running')
@@ -172,6 +186,7 @@ export function placeAt(frame: Frame, turns: number, ticks: number, rest: number
   frame.state.turns.turns = turns
   frame.state.turns.ticks = ticks
   frame.state.turns.rest = rest
+  settlePlay(frame.play, frame.state.turns, frame.drive.halfPlay)
   show(frame)
 }
 
@@ -249,6 +264,8 @@ export function show(frame: Frame): void {
   frame.wake()
 }
 
+/** Whatever moved the worm, the wheels follow before anything is shown; within a frame it goes one way. */
 function paint(frame: Frame): void {
+  followPlay(frame.play, frame.state.turns)
   for (const painter of frame.painters) painter()
 }

@@ -11,7 +11,7 @@ import { createDocument, useDocument } from '../store/document.ts'
 import { createPrediction } from '../store/prediction.ts'
 import { createReadout } from '../store/readout.ts'
 import { type Theme, type View, createView } from '../store/view.ts'
-import { createFrame, read, show } from './frame.ts'
+import { changeDrive, createFrame, read, show } from './frame.ts'
 
 /** How often the panels are given new numbers [ms] */
 const READOUT_EVERY = 100
@@ -51,7 +51,7 @@ export function createWorkshop(machine: Machine, theme: Theme) {
   }
   document.store.subscribe((now, before) => {
     if (now.machine === before.machine) return
-    frame.drive = compileDrive(now.machine)
+    changeDrive(frame, compileDrive(now.machine))
     bench.setState((last) => benchFor(now.machine, last))
     copyReading()
     show(frame)

@@ -47,8 +47,8 @@ function usePlanPainter(element: RefObject<HTMLElement | null>, layout: Layout, 
     const { left, right, thread: threads, mark, markPlace, markWidth } = transformsIn(element.current)
     const painter = () => {
       const { turns } = frame.state
-      left.setRotate(-leftWheelAngle(layout, turns) * DEGREES, 0, 0)
-      right.setRotate(-rightWheelAngle(layout, turns) * DEGREES, 0, 0)
+      left.setRotate(-leftWheelAngle(layout, turns, frame.play) * DEGREES, 0, 0)
+      right.setRotate(-rightWheelAngle(layout, turns, frame.play) * DEGREES, 0, 0)
       threads.setTranslate(0, threadShift(thread, wormFraction(turns)))
       const worm = wormAngle(turns)
       const facing = Math.cos(worm)

@@ -130,7 +130,7 @@ export function runStageFrame(loop: StageLoop, elapsed: number): boolean {
   noteInterval(loop, elapsed)
   const movingApart = moveApart(loop, elapsed)
   const movingCamera = moveCamera(rig, elapsed)
-  writePoses(poses, loop.plan, frame.turns, loop.apart)
+  writePoses(poses, loop.plan, frame.turns, loop.apart, frame.play)
   applyPoses(parts, poses)
   const speed = frame.wormTurnsPerSecond
   if (speed !== 0) loop.sense = speed > 0 ? 1 : -1

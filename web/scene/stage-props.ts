@@ -1,4 +1,5 @@
 /** What the stage is told and what it tells: plain values and one mutable object, no stores. */
+import type { Play } from '../../sim/drive/play.ts'
 import type { WormTurns } from '../../sim/drive/turns.ts'
 import type { Machine } from '../../sim/machine/machine.ts'
 import type { PartName } from '../../sim/pose/parts.ts'
@@ -39,6 +40,8 @@ export interface StageFrame {
   placed(): void
   /** Where the worm is now. */
   readonly turns: WormTurns
+  /** Where backlash has left the wheels */
+  readonly play: Play
   /** Speed as it is shown, about +z [turn/s]; decides blur arcs and the sense of the arrows. */
   wormTurnsPerSecond: number
   /** False when a picture stays true until something is asked for. */
