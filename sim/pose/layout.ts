@@ -3,9 +3,10 @@
  * axes +y at x = -a and +a, motor behind, shafts and brushes down through a tray on four feet. What the machine's
  * data do not fix (tray, motor, case) is proportioned to the gears, so that any tooth count gives a whole machine.
  */
-import { wheelSense } from '../gear/wheel-motion.ts'
+import { farSidePhase, wheelSense } from '../gear/wheel-motion.ts'
 import type { Gearing, Machine } from '../machine/machine.ts'
 import { type PairProportions, pairProportions } from '../gear/proportions.ts'
+import { radians } from '../quantity/convert.ts'
 import { type WheelBody, wheelBody, wormBody } from '../shape/body.ts'
 import { type MotorLayout, motorLayout } from './motor-layout.ts'
 
@@ -57,10 +58,17 @@ export interface OutputLayout {
   readonly brush: number
   readonly brushHeight: number
   readonly hubRadius: number
+  /** Radius that the tips of the rows turn at */
   readonly brushRadius: number
   readonly tufts: number
-  /** Angle of the first bristle row of the right brush past the mirror image of the left one [rad] */
-  readonly offset: number
+  readonly tuftThickness: number
+  /**
+   * Angle of the first row of each output while its wheel's mark stands at its pointer [rad], from -x on towards
+   * the viewer. Both wheels are the same part: the left one sits half a pitch further where the far side of the
+   * worm needs it, and further by the teeth that it was put in with.
+   */
+  readonly leftFirstRow: number
+  readonly rightFirstRow: number
 }
 
 /** Tips of the fixed pointers, and how long each wedge is. */
@@ -114,9 +122,11 @@ function outputLayout(
   gears: PairProportions,
   wheel: WheelBody,
   trayTop: number,
-  tufts: number,
+  { gearing, outputs }: Machine,
 ): OutputLayout {
   const { centreDistance: a } = gears
+  const { wormStarts, wheelTeeth } = gearing
+  const key = radians(outputs.keyAngle)
   const brushHeight = 10 + 0.42 * a
   const brush = trayTop - 0.1 * a - 7 - brushHeight / 2
   return {
@@ -125,10 +135,13 @@ function outputLayout(
     shaftBottom: brush - brushHeight / 2 - 0.08 * a,
     brush,
     brushHeight,
-    hubRadius: 0.18 * a,
-    brushRadius: 1.16 * a,
-    tufts,
-    offset: Math.PI / tufts,
+    hubRadius: outputs.hubDiameter / 2,
+    brushRadius: outputs.sweepDiameter / 2,
+    tufts: outputs.tufts,
+    tuftThickness: outputs.tuftThickness,
+    leftFirstRow:
+      key + farSidePhase(wormStarts, wheelTeeth) + (2 * Math.PI * outputs.toothOffset) / wheelTeeth,
+    rightFirstRow: key,
   }
 }
 
@@ -172,7 +185,7 @@ export function machineLayout(machine: Machine): Layout {
     motor === null ? 0 : motor.radius + 0.22 * tip,
     gears.wheelWidth / 2 + 0.7 * tip,
   )
-  const output = outputLayout(gears, wheel, top, Math.max(2, machine.outputs.tufts))
+  const output = outputLayout(gears, wheel, top, machine)
   const fanDepth = motor === null ? 0 : 0.5 * motor.radius
   const hasFan = motor !== null && machine.rotor.fanBlades > 0
   const fan = hasFan

@@ -7,7 +7,7 @@ import type { SubstanceMaterials } from '../material/materials.ts'
 import type { Theme } from '../material/substances.ts'
 import { Case } from './Case.tsx'
 import { BlurArc, ToothVeil } from './Signs.tsx'
-import { bristles } from './body/brush.ts'
+import { hasBlades, sweepers } from './body/brush.ts'
 import type { MachineBodies } from './machine-bodies.ts'
 import { type MovingParts, TURNER_OF } from './moving-parts.ts'
 import type { CaseState } from './stage-props.ts'
@@ -80,24 +80,24 @@ function Part({ part, ...props }: MachinePartsProps & { readonly part: PartName 
         />
       )}
       {part === 'fan' && <FanBlur bodies={bodies} parts={parts} />}
-      {(part === 'leftBrush' || part === 'rightBrush') && <Bristles {...props} part={part} />}
+      {(part === 'leftBrush' || part === 'rightBrush') && <Sweepers {...props} part={part} />}
     </>
   )
 }
 
-function Bristles({ bodies, materials, part, selected }: MachinePartsProps & { readonly part: PartName }) {
+function Sweepers({ bodies, materials, part, selected }: MachinePartsProps & { readonly part: PartName }) {
+  const plain =
+    bodies.detail === 'low' && !hasBlades(bodies.layout) ? materials.plainBristle : materials.plain
   const mesh = useMemo((): InstancedMesh => {
-    const { offset, tufts } = bodies.layout.output
-    const firstRow = part === 'rightBrush' ? Math.PI - offset : 0
-    const material = bodies.detail === 'low' ? materials.plainBristle : materials.plain
-    const made = bristles(bodies.layout, firstRow + Math.PI / (2 * tufts), material, bodies.detail)
+    const { leftFirstRow, rightFirstRow } = bodies.layout.output
+    const firstRow = part === 'rightBrush' ? rightFirstRow : leftFirstRow
+    const made = sweepers(bodies.layout, firstRow, plain, bodies.detail)
     made.castShadow = made.receiveShadow = true
     return made
-  }, [bodies, materials, part])
+  }, [bodies, plain, part])
   useEffect(() => {
-    const plain = bodies.detail === 'low' ? materials.plainBristle : materials.plain
     mesh.material = part === selected ? materials.selected : plain
-  }, [mesh, bodies, materials, part, selected])
+  }, [mesh, materials, plain, part, selected])
   useEffect(
     () => () => {
       mesh.geometry.dispose()

@@ -1,12 +1,22 @@
 import { describe, expect, test } from 'vitest'
+import { pairProportions } from '../../../sim/gear/proportions.ts'
 import type { Gearing, Machine } from '../../../sim/machine/machine.ts'
+import { advanceTurns, noTurns } from '../../../sim/drive/turns.ts'
+import { rowAngle, rowOffset } from '../../../sim/gear/timing.ts'
+import { outputTiming } from '../../../sim/machine/output-timing.ts'
 import { machineLayout } from '../../../sim/pose/layout.ts'
+import { leftWheelAngle, rightWheelAngle } from '../../../sim/pose/pose.ts'
 import { bootCleaner, classroomModel, cordWinder, demoMachines } from '../../support/machines.ts'
+import { near } from '../../support/near.ts'
 
-const withGearing = (machine: Machine, gearing: Partial<Gearing>): Machine => ({
-  ...machine,
-  gearing: { ...machine.gearing, ...gearing },
-})
+/** Outputs grow with the distance of their axes, as they must to fit. */
+function withGearing(machine: Machine, change: Partial<Gearing>): Machine {
+  const gearing = { ...machine.gearing, ...change }
+  const scale = pairProportions(gearing).centreDistance / pairProportions(machine.gearing).centreDistance
+  const { hubDiameter, sweepDiameter } = machine.outputs
+  const sizes = { hubDiameter: scale * hubDiameter, sweepDiameter: scale * sweepDiameter }
+  return { ...machine, gearing, outputs: { ...machine.outputs, ...sizes } }
+}
 
 const extremes: readonly Machine[] = [bootCleaner, cordWinder, classroomModel].flatMap((machine) =>
   [8, 31, 60, 120].flatMap((wheelTeeth) =>
@@ -92,4 +102,39 @@ test('a machine without a motor has a crank, one with a motor has none', () => {
     expect(layout.crank === null).toBe(machine.motor !== null)
     expect(layout.motor === null).toBe(machine.motor === null)
   }
+})
+
+describe('rows of the outputs', () => {
+  /** Difference of two angles that mean the same after each `whole`, nearest to 0 */
+  const between = (one: number, other: number, whole: number): number =>
+    one - other - whole * Math.round((one - other) / whole)
+
+  test('begin at the key angle on the right, and half a pitch and the teeth further on the left', () => {
+    const machine = { ...bootCleaner, outputs: { ...bootCleaner.outputs, keyAngle: 1.5, toothOffset: 3 } }
+    const { output } = machineLayout(machine)
+    near(output.rightFirstRow, (1.5 * Math.PI) / 180, 1e-12)
+    // 1 start and 20 teeth: half a pitch of 18 degrees on the far side
+    near(output.leftFirstRow, ((1.5 + 9 + 3 * 18) * Math.PI) / 180, 1e-12)
+  })
+
+  test.each(demoMachines.map((machine) => [machine.name, machine] as const))(
+    'of the %s stand to each other as the timing says, at any turn',
+    (_, machine) => {
+      const { output, ...layout } = machineLayout(machine)
+      const pair = outputTiming(machine)
+      const offset = rowOffset(pair, machine.outputs.toothOffset)
+      for (const turns of [0, 0.37, 5.5, -8.125]) {
+        const place = noTurns()
+        advanceTurns(place, turns)
+        const right = output.rightFirstRow + rightWheelAngle({ output, ...layout }, place)
+        const left = output.leftFirstRow + leftWheelAngle({ output, ...layout }, place)
+        near(between(right - (Math.PI - left), offset, (2 * Math.PI) / output.tufts), 0, 1e-9)
+        near(
+          between(right, rowAngle(pair, rightWheelAngle({ output, ...layout }, place)), 2 * Math.PI),
+          0,
+          1e-12,
+        )
+      }
+    },
+  )
 })
