@@ -6,7 +6,7 @@
  *   s(r)  half the width of the space along the axis [mm], s' its slope
  *   R     distance of the ball's centre from the worm's axis [mm]
  */
-import type { ThreadForm } from './thread-profile.ts'
+import type { ThreadForm } from './thread-form.ts'
 
 export interface ThreadSpace {
   readonly halfWidth: (r: number) => number

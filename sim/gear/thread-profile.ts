@@ -5,28 +5,30 @@
  *             sigma = +1 on the +z side of the thread, -1 on the other
  *
  * r, h [mm]; P = p for a right hand thread, -p for a left hand one; h itself does not know the hand.
- * ZA is straight in the axial plane, ZN straight in the plane square to the thread at mid space, ZI an
- * involute helicoid. Names after ISO/TR 10828, from memory; helicoids after F. L. Litvin and A. Fuentes, Gear
- * Geometry and Applied Theory, 2nd ed. (Cambridge, 2004), ch. 19; the explicit form of ZN is derived here.
+ * ZA is straight in the axial plane, ZN straight in the plane square to the thread at mid space
+ * (thread-blade.ts), ZI an involute helicoid, ZK ground by a straight-sided disc (thread-disc.ts). Names after
+ * ISO/TR 10828, from memory; helicoids after F. L. Litvin and A. Fuentes, Gear Geometry and Applied Theory, 2nd
+ * ed. (Cambridge, 2004), ch. 19.
  */
 import type { GearNumbers } from './gear-numbers.ts'
-import { baseLeadAngle, baseRadius, pairProportions } from './proportions.ts'
+import { baseLeadAngle, baseRadius, type PairProportions, pairProportions } from './proportions.ts'
+import { normalForm } from './thread-blade.ts'
+import { discForm } from './thread-disc.ts'
+import type { ThreadForm } from './thread-form.ts'
 
-export interface ThreadForm {
-  /** Smallest radius [mm] at which the flank exists; below it the thread is as thick as there. */
-  readonly leastRadius: number
-  readonly halfThickness: (r: number) => number
-  /** dh/dr, negative where the thread thins outwards */
-  readonly slope: (r: number) => number
-}
-
-/** Keeps ZN off the point where its straight side turns back and the slope has no bound. */
-const ABOVE_TURNING_POINT = 1.002
-const NEWTON_STEPS = 12
+/** How far beyond root and tip the table of a ground thread goes, in modules. */
+const TABLE_MARGIN = 0.05
+/** Least part of the reference radius that a root is looked for at, on a worm without one. */
+const INNERMOST = 0.1
 
 function axialForm(px: number, r1: number, alphaX: number): ThreadForm {
   const tan = Math.tan(alphaX)
-  return { leastRadius: 0, halfThickness: (r) => px / 4 - (r - r1) * tan, slope: () => -tan }
+  return {
+    leastRadius: 0,
+    greatestRadius: Infinity,
+    halfThickness: (r) => px / 4 - (r - r1) * tan,
+    slope: () => -tan,
+  }
 }
 
 function involuteForm(px: number, r1: number, p: number, rb: number): ThreadForm {
@@ -37,56 +39,33 @@ function involuteForm(px: number, r1: number, p: number, rb: number): ThreadForm
   const atReference = involute(r1)
   return {
     leastRadius: rb,
+    greatestRadius: Infinity,
     halfThickness: (r) => px / 4 - p * (involute(Math.max(r, rb)) - atReference),
     slope: (r) => (r <= rb ? 0 : (-p * Math.sqrt(r * r - rb * rb)) / (rb * r)),
   }
 }
 
-/** tau solves r1 cot g sin tau + p tau = px/4: the place of the blade's reference point beside mid space. */
-function bladeAngle(px: number, r1: number, p: number, g: number): number {
-  const k = r1 / Math.tan(g)
-  let tau = px / 4 / (k + p)
-  for (let i = 0; i < NEWTON_STEPS; i++) {
-    tau -= (k * Math.sin(tau) + p * tau - px / 4) / (k * Math.cos(tau) + p)
-  }
-  return tau
-}
-
-function normalForm(px: number, r1: number, p: number, g: number, alphaN: number): ThreadForm {
-  const tau = bladeAngle(px, r1, p, g)
-  const s = Math.sin(g)
-  const B = Math.tan(alphaN)
-  const A = (r1 * Math.sin(tau)) / s - B * r1 * Math.cos(tau)
-  const Q = 1 + s * s * B * B
-  const leastRadius = (ABOVE_TURNING_POINT * s * Math.abs(A)) / Math.sqrt(Q)
-  const middle = -s * s * A * B
-  const constant = middle * middle - Q * s * s * A * A
-  const across = (r: number) => (middle + Math.sqrt(Math.max(0, constant + Q * r * r))) / Q
-  return {
-    leastRadius,
-    halfThickness: (r) => {
-      const X = across(Math.max(r, leastRadius))
-      const eta = A + B * X
-      return px / 2 - (eta * Math.cos(g) + p * Math.atan2(eta * s, X))
-    },
-    slope: (r) => {
-      if (r <= leastRadius) return 0
-      const X = across(r)
-      const eta = A + B * X
-      const u = eta * s
-      const along = B * Math.cos(g) + (p * (B * s * X - u)) / (X * X + u * u)
-      return (-along * r) / (X + s * s * eta * B)
-    },
-  }
-}
+/** Mean radius [mm] of the smallest disc that has a body behind its cutting sides: 1.5 thread depths (our choice). */
+export const leastDiscRadius = ({ addendumWorm, dedendumWorm }: PairProportions): number =>
+  1.5 * (addendumWorm + dedendumWorm)
 
 /** The full thread, half a pitch thick at the reference circle: that of the hob. */
 export function threadForm(gearing: GearNumbers): ThreadForm {
-  const { axialPitch: px, referenceRadiusWorm: r1, screwParameter: p, ...rest } = pairProportions(gearing)
-  const { leadAngle: g, normalPressureAngle: alphaN, axialPressureAngle: alphaX } = rest
+  const pair = pairProportions(gearing)
+  const { axialPitch: px, referenceRadiusWorm: r1, screwParameter: p } = pair
+  const { leadAngle: g, normalPressureAngle: alphaN, axialPressureAngle: alphaX } = pair
   if (gearing.profile === 'ZA') return axialForm(px, r1, alphaX)
   if (gearing.profile === 'ZI') return involuteForm(px, r1, p, baseRadius(p, baseLeadAngle(g, alphaN)))
-  return normalForm(px, r1, p, g, alphaN)
+  if (gearing.profile === 'ZN') return normalForm(px, r1, p, g, alphaN)
+  return groundForm(gearing, pair)
+}
+
+function groundForm({ axialModule: m, discDiameter }: GearNumbers, pair: PairProportions): ThreadForm {
+  const { axialPitch: px, referenceRadiusWorm: r1, screwParameter: p } = pair
+  const Rg = Math.max(discDiameter / 2, leastDiscRadius(pair))
+  const least = Math.max(pair.rootRadiusWorm - TABLE_MARGIN * m, INNERMOST * r1)
+  const most = Math.max(pair.hobTipRadius, pair.tipRadiusWorm) + TABLE_MARGIN * m
+  return discForm({ px, r1, p, g: pair.leadAngle, alphaN: pair.normalPressureAngle, Rg }, least, most)
 }
 
 /** What backlash takes off each flank of a part, at its reference circle [mm]: jx/2, from one of the parts. */

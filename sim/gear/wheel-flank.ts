@@ -14,7 +14,8 @@
  */
 import type { GearNumbers } from './gear-numbers.ts'
 import { pairProportions } from './proportions.ts'
-import { type ThreadForm, threadForm } from './thread-profile.ts'
+import type { ThreadForm } from './thread-form.ts'
+import { threadForm } from './thread-profile.ts'
 import { handSign } from './wheel-motion.ts'
 
 export type Flank = 1 | -1

@@ -9,6 +9,7 @@
  * exactly; at the end of the range it is the path of the cutter's corner, the fillet. Taking the extreme
  * settles by itself which of the two is there, also where the fillet undercuts the flank.
  */
+import { crossing } from './crossing.ts'
 import type { GearNumbers } from './gear-numbers.ts'
 import { pairProportions } from './proportions.ts'
 import { thinning } from './thread-profile.ts'
@@ -30,7 +31,6 @@ export interface SpaceCutter {
 /** Least tip of a wheel tooth, in modules, before the tooth is cut short (our choice). */
 const LEAST_TIP = 0.05
 const SAMPLES = 20
-const REFINEMENTS = 60
 
 export function spaceCutter(gearing: GearNumbers): SpaceCutter {
   const generation = wheelGeneration(gearing)
@@ -96,32 +96,4 @@ export function writeSpaceEdge(
   out.corner = (best === 0 && slope(-end) <= 0) || (best === SAMPLES && slope(end) >= 0) || step === 0
   out.contact = out.corner ? best * step - end : crossing(slope, low, high)
   out.chi = reach(out.contact) + sigma * cutter.widening
-}
-
-/** Where a falling function passes zero between low and high: false position with Illinois halving. */
-function crossing(f: (t: number) => number, low: number, high: number): number {
-  let from = low
-  let to = high
-  let above = f(from)
-  let below = f(to)
-  if (above <= 0) return from
-  if (below >= 0) return to
-  let kept = 0
-  for (let i = 0; i < REFINEMENTS; i++) {
-    const t = (from * below - to * above) / (below - above)
-    const value = f(t)
-    if (value === 0 || t <= from || t >= to) return t
-    if (value > 0) {
-      from = t
-      above = value
-      if (kept === 1) below /= 2
-      kept = 1
-    } else {
-      to = t
-      below = value
-      if (kept === -1) above /= 2
-      kept = -1
-    }
-  }
-  return (from + to) / 2
 }
