@@ -3,11 +3,12 @@
  * itself does not use it.
  */
 import { TICKS_PER_TURN } from '../sim/drive/turns.ts'
+import type { Machine } from '../sim/machine/machine.ts'
 import { advanceModel, hold, placeAt } from './frame/frame.ts'
 import type { Workshop } from './frame/workshop.ts'
-import { drawNow, pictureCost } from './scene/ticker.ts'
+import { type PictureCost, drawNow, pictureCost } from './scene/ticker.ts'
 
-export function exposeExact({ frame, view, copyReading }: Workshop): void {
+export function exposeExact({ document, frame, view, copyReading }: Workshop): void {
   const ready = new Promise<void>((settle) => {
     const look = () => {
       const { pictureReady, plan } = view.getState()
@@ -26,6 +27,7 @@ export function exposeExact({ frame, view, copyReading }: Workshop): void {
       placeAt(frame, turns, Math.round((degrees * TICKS_PER_TURN) / 360), 0)
       copyReading()
     },
+    edit: (change) => document.edit(change),
     draw: () => drawNow(),
     renderInfo: pictureCost,
     ready,
@@ -39,10 +41,12 @@ declare global {
       advance(modelSeconds: number): void
       /** Puts the worm at whole turns and degrees. */
       placeAt(turns: number, degrees: number): void
+      /** Changes the machine as the controls do. */
+      edit(change: (machine: Machine) => Machine): void
       /** Draws exactly one frame. */
       draw(): void
       /** Of the last picture. */
-      renderInfo(): { readonly triangles: number; readonly drawCalls: number }
+      renderInfo(): PictureCost
       /** Settles when the first picture, or the drawn view in its place, is up. */
       readonly ready: Promise<void>
     }

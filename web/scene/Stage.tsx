@@ -1,5 +1,5 @@
 /** The 3D picture of one machine, filling its container. */
-import { useEffect, useRef } from 'react'
+import { useEffect, useLayoutEffect, useRef } from 'react'
 import { type MountedStage, mountStage } from './mount-stage.tsx'
 import type { StageProps } from './stage-props.ts'
 
@@ -16,6 +16,6 @@ export function Stage(props: StageProps) {
       stage?.dispose()
     }
   }, [])
-  useEffect(() => mounted.current?.update(props))
+  useLayoutEffect(() => mounted.current?.update(props))
   return <div ref={container} style={{ position: 'absolute', inset: 0 }} />
 }

@@ -1,7 +1,7 @@
 /** One picture: drawn, timed now and then, and judged by what it cost. */
 import type { Mounted } from './mounted.ts'
 import { type QualityLevel, nextQuality, restartTimer, takeFrameTime, timesThisFrame } from './quality.ts'
-import { detailOf, rebuild, show } from './show-scene.tsx'
+import { openShapes, rebuild } from './show-scene.tsx'
 import { whenDrawn } from './when-drawn.ts'
 
 /** Draws one frame. True when another one must follow. */
@@ -15,6 +15,7 @@ export function drawFrame(stage: Mounted, elapsed: number): boolean {
   if (!stage.pictureShown) {
     stage.pictureShown = true
     stage.props.onFirstPicture()
+    openShapes(stage)
   }
   return stage.again
 }
@@ -48,10 +49,9 @@ function judge(stage: Mounted, cost: number): void {
 }
 
 export function applyQuality(stage: Mounted, why: 'slow' | 'chosen'): void {
-  const { quality, bodies } = stage
+  const { quality } = stage
   stage.store.getState().setDpr(quality.pixelRatio)
   restartTimer(stage.timer)
-  if (detailOf(quality.level) === bodies.detail) show(stage)
-  else rebuild(stage)
+  rebuild(stage)
   stage.props.onQuality(quality.level, why)
 }

@@ -62,6 +62,13 @@ function motorPoints(layout: Layout): Vector3[] {
   return boxPoints(-r, r, Math.max(-r, tray.top), r, shaft.back, shaft.rearBearing)
 }
 
+/** Where thread and teeth of the right wheel are in each other. */
+function meshPoints({ gears }: Layout): Vector3[] {
+  const { rootRadiusWorm: root, tipRadiusWorm: tip, axialPitch } = gears
+  const along = 1.6 * axialPitch
+  return boxPoints(0.4 * root, tip + 0.5 * axialPitch, 0, gears.wheelWidth / 2, -along, along)
+}
+
 function apartPoints(layout: Layout): Vector3[] {
   const { gears, motor, fan } = layout
   const out = 1.8 * gears.centreDistance + gears.outsideRadiusWheel
@@ -88,6 +95,8 @@ export function fitPoints(layout: Layout, subject: ViewBookmark['subject']): Vec
       const around = 2.4 * gears.tipRadiusWorm
       return boxPoints(-around, around, -gears.tipRadiusWorm, around, shaft.rearBearing, shaft.front)
     }
+    case 'mesh':
+      return meshPoints(layout)
     case 'motor':
       return motorPoints(layout)
     case 'brushes':

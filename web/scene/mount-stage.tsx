@@ -6,6 +6,7 @@ import { createCameraRig, goToView, movedCamera, refit, standAt } from './camera
 import { applyQuality, drawFrame } from './draw-frame.ts'
 import { registerElements } from './elements.ts'
 import { machineBodies } from './machine-bodies.ts'
+import { machineShape } from './machine-shape.ts'
 import type { Mounted } from './mounted.ts'
 import { attachPointer } from './pointer-control.ts'
 import { type Quality, newFrameTimer, pixelRatioOf } from './quality.ts'
@@ -40,6 +41,7 @@ export function mountStage(container: HTMLElement, props: StageProps): MountedSt
     dispose() {
       stage.mounted = false
       clearTimeout(stage.telling)
+      stage.shapes?.dispose()
       for (const release of letGo) release()
       stage.root.unmount()
       stage.loop.materials.dispose()
@@ -57,7 +59,8 @@ function createStage(
 ): Mounted {
   registerElements()
   const quality = chosenQuality(props.quality)
-  const bodies = machineBodies(props.machine, detailOf(quality.level))
+  const wanted = { machine: props.machine, detail: detailOf(quality.level) }
+  const bodies = machineBodies(wanted.machine, machineShape(wanted.machine, wanted.detail))
   const rig = createCameraRig(bodies.layout, props.freeArea)
   const loop = createStageLoop(props.frame, bodies, rig, createSubstanceMaterials(), renderer)
   const root = createRoot(canvas)
@@ -76,6 +79,9 @@ function createStage(
   const stage: Mounted = {
     props,
     bodies,
+    wanted,
+    askedAt: null,
+    shapes: null,
     quality,
     ceiling: 'high',
     inScene: false,
@@ -93,7 +99,11 @@ function createStage(
     store,
     ticker: createTicker(
       (elapsed) => drawFrame(stage, elapsed),
-      () => ({ triangles: renderer.info.render.triangles, drawCalls: renderer.info.render.calls }),
+      () => ({
+        triangles: renderer.info.render.triangles,
+        drawCalls: renderer.info.render.calls,
+        geometries: renderer.info.memory.geometries,
+      }),
     ),
   }
   return stage
@@ -156,8 +166,7 @@ function update(stage: Mounted, next: StageProps): void {
     applyQuality(stage, 'chosen')
   }
   if (next.theme !== before.theme) loop.materials.setTheme(next.theme)
-  if (next.machine !== before.machine) rebuild(stage)
-  else show(stage)
+  rebuild(stage)
   const moved = (['left', 'top', 'right', 'bottom'] as const).some(
     (s) => next.freeArea[s] !== before.freeArea[s],
   )

@@ -1,6 +1,7 @@
 /** What a mounted stage consists of. */
 import type { ReconcilerRoot, RootStore } from '@react-three/fiber'
 import type { WebGLRenderer } from 'three'
+import type { ShapeClient, ShapeRequest } from '../shape-work/shape-client.ts'
 import type { MachineBodies } from './machine-bodies.ts'
 import type { FrameTimer, Quality, QualityLevel } from './quality.ts'
 import type { StageLoop } from './stage-loop.ts'
@@ -11,6 +12,12 @@ export interface Mounted {
   props: StageProps
   /** What is to be seen; the loop follows once it is in the scene. */
   bodies: MachineBodies
+  /** What was last asked for; the bodies stand until it is there. */
+  wanted: ShapeRequest
+  /** When that was, until it is in the scene [ms] */
+  askedAt: number | null
+  /** Null until the first picture is up. */
+  shapes: ShapeClient | null
   quality: Quality
   ceiling: QualityLevel
   /** The scene holds the machine. */

@@ -1,9 +1,21 @@
 /** Tells the scene what is to be seen. */
 import { Scene } from './Scene.tsx'
 import type { Detail } from './detail.ts'
+import { createShapeClient, openShapeThread } from '../shape-work/shape-client.ts'
 import { machineBodies } from './machine-bodies.ts'
+import { machineShape } from './machine-shape.ts'
 import type { Mounted } from './mounted.ts'
 import { type QualityLevel, SHADOW_MAP } from './quality.ts'
+
+/** Leaves the time from asking for a machine to its being in the scene among the page's measures. */
+function tellRebuilt(stage: Mounted): void {
+  if (stage.askedAt === null) return
+  performance.clearMeasures(REBUILD)
+  performance.measure(REBUILD, { start: stage.askedAt })
+  stage.askedAt = null
+}
+
+const REBUILD = 'rebuild'
 
 export const detailOf = (level: QualityLevel): Detail => (level === 'low' ? 'low' : 'high')
 
@@ -28,6 +40,7 @@ export function show(stage: Mounted): void {
       onFrame={(again) => void (stage.again = again)}
       onCommit={() => {
         stage.inScene = true
+        if (bodies.machine === stage.wanted.machine) tellRebuilt(stage)
         loop.shadowDue = true
         stage.ticker.wake()
       }}
@@ -35,8 +48,29 @@ export function show(stage: Mounted): void {
   )
 }
 
-/** New geometry for the machine or its detail. */
+/**
+ * Asks for other geometry when the machine or its detail is another; the old picture stands until it is there. Of a
+ * rebuild at high detail worm and wheels take a fifth and the other parts, whose sizes follow theirs, the rest, so
+ * all of it is worked out in the other thread, and always: the same work in two places would answer out of order.
+ */
 export function rebuild(stage: Mounted): void {
-  stage.bodies = machineBodies(stage.props.machine, detailOf(stage.quality.level))
+  const { machine } = stage.props
+  const detail = detailOf(stage.quality.level)
+  if (stage.wanted.machine === machine && stage.wanted.detail === detail) return show(stage)
+  stage.wanted = { machine, detail }
+  stage.askedAt = performance.now()
+  if (stage.shapes !== null) return stage.shapes.ask(stage.wanted)
+  stage.bodies = machineBodies(machine, machineShape(machine, detail))
   show(stage)
+}
+
+/** From the first picture on shapes come from the other thread, which makes that one again to get up to speed. */
+export function openShapes(stage: Mounted): void {
+  const thread = openShapeThread()
+  stage.shapes = createShapeClient(thread, ({ machine, detail }, shape) => {
+    if (machine === stage.bodies.machine && detail === stage.bodies.detail) return
+    stage.bodies = machineBodies(machine, shape)
+    show(stage)
+  })
+  if (thread !== null) stage.shapes.ask(stage.wanted)
 }

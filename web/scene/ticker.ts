@@ -3,6 +3,8 @@
 export interface PictureCost {
   readonly triangles: number
   readonly drawCalls: number
+  /** Geometries that the graphics card holds */
+  readonly geometries: number
 }
 
 export interface Ticker {
@@ -60,5 +62,6 @@ export function pictureCost(): PictureCost {
   return {
     triangles: costs.reduce((sum, { triangles }) => sum + triangles, 0),
     drawCalls: costs.reduce((sum, { drawCalls }) => sum + drawCalls, 0),
+    geometries: costs.reduce((sum, { geometries }) => sum + geometries, 0),
   }
 }

@@ -1,8 +1,15 @@
 /** The case in its own frame: an opaque shell with vents, and the clear walls with their edge lines. */
-import { type BufferGeometry, CatmullRomCurve3, ExtrudeGeometry, TubeGeometry, Vector3 } from 'three'
+import {
+  BufferAttribute,
+  type BufferGeometry,
+  CatmullRomCurve3,
+  ExtrudeGeometry,
+  TubeGeometry,
+  Vector3,
+} from 'three'
 import type { Layout } from '../../../sim/pose/layout.ts'
 import type { Detail } from '../detail.ts'
-import { type Piece, box, part, piece, plate, roundedRectangle } from '../solid.ts'
+import { type Piece, box, joined, part, piece, plate, roundedRectangle } from '../solid.ts'
 
 const SETBACK = 0.015
 
@@ -59,9 +66,11 @@ export function clearWalls(layout: Layout): BufferGeometry {
     .rotateX(-Math.PI / 2)
     .translate(0, bottom, 0)
   const side = walls.groups[1]
-  if (side !== undefined) walls.setDrawRange(side.start, side.count)
-  walls.clearGroups()
-  return walls
+  const whole = joined([walls])
+  const { index } = whole
+  if (side !== undefined && index !== null)
+    whole.setIndex(new BufferAttribute(index.array.slice(side.start, side.start + side.count), 1))
+  return whole
 }
 
 /** Thin lines round the foot and the rim. */
