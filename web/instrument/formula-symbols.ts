@@ -86,6 +86,7 @@ const GEAR_SYMBOLS = {
   m: set('m', 'axial module', 'mm', ({ gearing }) => gearing.axialModule),
   q: set('q', 'diameter quotient', '', ({ gearing }) => gearing.diameterQuotient),
   alphaN: set('α_n', 'pressure angle, square to the thread', '°', ({ gearing }) => gearing.pressureAngle),
+  jx: set('j_x', 'backlash along the worm', 'mm', ({ gearing }) => gearing.backlash),
   mu: set('μ', 'coefficient of friction', '', ({ gearing }) => gearing.friction),
   eta: found('η', 'efficiency of a mesh, worm driving', '', drivingEfficiency),
   gamma: found('γ', 'lead angle', '°', leadAngle),

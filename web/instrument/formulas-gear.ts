@@ -1,8 +1,8 @@
 /** Formulas of the worm pair: what follows from its numbers alone, and the forces in a mesh. */
 import type { FormulaRow } from './formula.ts'
-import { PI, call, fraction, minus, product, root, sum } from './formula-tree.ts'
+import { PI, call, fraction, magnitude, minus, product, root, sum } from './formula-tree.ts'
 import type { Situation } from './situation.ts'
-import { meshForce, wormThrust } from './worm-forces.ts'
+import { meshForce, threadSliding, wormThrust } from './worm-forces.ts'
 
 const HANDBOOK =
   'R. G. Budynas and J. K. Nisbett, Shigley’s Mechanical Engineering Design, worm gearing, from memory.'
@@ -139,6 +139,31 @@ export const GEAR_FORMULAS = {
     unit: 'mm',
     right: product(2, 'm', root(sum('q', 1))),
     source: 'Chord of the worm’s tip circle at its reference circle. Any gear handbook, from memory.',
+  },
+  wormPlay: {
+    title: 'Lost motion of the worm, before a wheel follows',
+    letter: 'φ',
+    index: 'j',
+    unit: '°',
+    right: product(360, fraction('jx', product(PI, 'm', 'z1'))),
+    source: 'The backlash over the lead. Any gear text, from memory.',
+  },
+  wheelPlay: {
+    title: 'Lost motion of a wheel, with the worm held',
+    letter: 'j',
+    index: '2',
+    unit: '°',
+    right: product(360, fraction('jx', product(PI, 'd2'))),
+    source: 'The backlash over the reference circle. Any gear text, from memory.',
+  },
+  slidingSpeed: {
+    title: 'Sliding speed of thread on tooth at the pitch point',
+    letter: 'v',
+    index: 's',
+    unit: 'm/s',
+    right: fraction(product(magnitude('omega'), 'd1'), product(2000, cosGamma)),
+    reading: threadSliding,
+    source: HANDBOOK,
   },
   wormThrust: {
     title: 'Push along the worm, from both meshes',

@@ -14,6 +14,7 @@ export type Unit =
   | '%'
   | '°'
   | 'm'
+  | 'm/s'
   | 'mm'
   | 'Ω'
   | 'kg m²'

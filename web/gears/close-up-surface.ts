@@ -1,0 +1,67 @@
+/** The close-up's canvas: keeps size, colours and fonts right, and draws only when it is seen and has moved. */
+import type { Frame } from '../frame/frame.ts'
+import type { CloseUp } from './close-up.ts'
+import { type CloseUpPen, closeUpPen, drawCloseUp, readCloseUpColours } from './close-up-picture.ts'
+import { type Touching, followFrame } from './touching.ts'
+
+export interface CloseUpContent {
+  readonly picture: CloseUp
+  readonly touching: Touching
+  /** How many times its width the gap is drawn */
+  readonly times: number
+  /** Told whenever another number of lines touches. */
+  readonly onLines: (lines: number) => void
+}
+
+/** Draws at every change of frame, size, theme or fonts; returns what ends it. */
+export function attachCloseUp(canvas: HTMLCanvasElement, frame: Frame, content: CloseUpContent): () => void {
+  const { picture, touching, times, onLines } = content
+  let pen: CloseUpPen | null = null
+  let seen = true
+  let lines = -1
+  let drawnWheel = Number.NaN
+  let drawnPlay = Number.NaN
+  const draw = () => {
+    drawnWheel = touching.place.wheel
+    drawnPlay = touching.place.play
+    if (pen) drawCloseUp(pen, picture, touching.place, touching.carrying, times)
+  }
+  const painter = () => {
+    followFrame(touching, frame)
+    if (touching.lines !== lines) {
+      lines = touching.lines
+      onLines(lines)
+    }
+    const { wheel, play } = touching.place
+    if (seen && (wheel !== drawnWheel || play !== drawnPlay)) draw()
+  }
+  const again = () => {
+    pen = closeUpPen(
+      canvas,
+      touching.side === 'right' ? 1 : -1,
+      picture.axialPitch,
+      readCloseUpColours(canvas),
+    )
+    painter()
+    draw()
+  }
+  const sizes = new ResizeObserver(again)
+  sizes.observe(canvas)
+  const theme = new MutationObserver(again)
+  theme.observe(document.documentElement, { attributes: true, attributeFilter: ['data-theme'] })
+  const sight = new IntersectionObserver(([entry]) => {
+    seen = entry?.isIntersecting ?? true
+    if (seen) draw()
+  })
+  sight.observe(canvas)
+  document.fonts.addEventListener('loadingdone', again)
+  frame.painters.add(painter)
+  again()
+  return () => {
+    sizes.disconnect()
+    theme.disconnect()
+    sight.disconnect()
+    document.fonts.removeEventListener('loadingdone', again)
+    frame.painters.delete(painter)
+  }
+}
