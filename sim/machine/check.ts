@@ -8,6 +8,7 @@ import { hasErrors } from './problem.ts'
 import type { Problem } from './problem.ts'
 import { readForm } from './read-form.ts'
 import { fittingProblems, togetherProblems } from './rules.ts'
+import { outputClash } from './timing-problems.ts'
 
 export interface CheckedMachine {
   /** A clean copy, free of unknown fields and of NaN; null when a problem is an error. */
@@ -50,6 +51,7 @@ function physicsProblems(value: unknown): readonly Problem[] {
     ...(tooWide.length > 0 ? tooWide : gearProblems(gearing)),
     ...lockingNotes(gearing),
     ...(rotor && outputs ? rotorProblems(gearing, rotor, outputs) : []),
+    ...(outputs ? outputClash({ gearing, outputs }) : []),
   ]
 }
 
