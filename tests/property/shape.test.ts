@@ -10,7 +10,7 @@ const SEED = 20_261_125
 
 const gearings: fc.Arbitrary<GearNumbers> = fc
   .record({
-    profile: fc.constantFrom('ZA', 'ZN', 'ZI'),
+    profile: fc.constantFrom('ZA', 'ZN', 'ZI', 'ZK'),
     hand: fc.constantFrom('right', 'left'),
     wheelForm: fc.constant('throated'),
     depthRule: fc.constantFrom('axial', 'normal', 'mixed'),

@@ -12,7 +12,7 @@ const aroundOrNone = (value: number) => fc.oneof({ weight: 5, arbitrary: around(
 const whole = (min: number, max: number) => fc.integer({ min, max })
 
 const arbitraryGearing: fc.Arbitrary<Gearing> = fc.record({
-  profile: fc.constantFrom('ZA', 'ZN', 'ZI'),
+  profile: fc.constantFrom('ZA', 'ZN', 'ZI', 'ZK'),
   hand: fc.constantFrom('right', 'left'),
   wheelForm: fc.constant('throated'),
   depthRule: fc.constantFrom('axial', 'normal', 'mixed'),

@@ -31,6 +31,7 @@ export const pairs: readonly GearNumbers[] = [
   { ...oneToTwenty, hand: 'left', wormStarts: 3, wheelTeeth: 31, profile: 'ZN' },
   { ...oneToTwenty, wormStarts: 4, wheelTeeth: 41, profile: 'ZI', pressureAngle: 25 },
   { ...oneToTwenty, wheelTeeth: 12 },
+  { ...oneToTwenty, hand: 'left', wormStarts: 2, wheelTeeth: 31, profile: 'ZK' },
 ]
 
 export const pairName = ({ profile, hand, wormStarts, wheelTeeth }: GearNumbers): string =>

@@ -3,7 +3,7 @@ import { pairProportions } from '../../../sim/gear/proportions.ts'
 import { flankPoint, rackSlope, rackTilt, wheelGeneration } from '../../../sim/gear/wheel-flank.ts'
 import { noEdge, spaceCutter, writeSpaceEdge } from '../../../sim/gear/wheel-space.ts'
 import { near } from '../../support/near.ts'
-import { pairName, pairs } from './pairs.ts'
+import { oneToTwenty, pairName, pairs } from './pairs.ts'
 
 const named = pairs.map((pair) => [pairName(pair), pair] as const)
 
@@ -92,3 +92,41 @@ test.each(named)('%s: nothing the cutter passes reaches beyond the edge of the s
     near(most, edge.chi, 1e-5)
   }
 })
+
+test('backlash off the wheel turns each flank into the tooth by jx/2 at the reference circle, and opens the root', () => {
+  const full = spaceCutter(oneToTwenty)
+  const thin = spaceCutter({ ...oneToTwenty, backlash: 0.2, thinned: 'wheel' })
+  const worm = spaceCutter({ ...oneToTwenty, backlash: 0.2, thinned: 'worm' })
+  const [before, after, same] = [noEdge(), noEdge(), noEdge()]
+  for (const y of [-4, 0, 4]) {
+    for (const sigma of [-1, 1] as const) {
+      for (const R of [18.5, 20, 21]) {
+        writeSpaceEdge(before, full, sigma, y, R)
+        writeSpaceEdge(after, thin, sigma, y, R)
+        writeSpaceEdge(same, worm, sigma, y, R)
+        near((after.chi - before.chi) * 20, sigma * 0.1, 1e-12)
+        expect(after.contact).toBe(before.contact)
+        expect(same.chi).toBe(before.chi)
+      }
+    }
+  }
+})
+
+test.each([
+  { centres: { kind: 'shift', profileShift: 0.4 }, a: 30.8 },
+  { centres: { kind: 'shift', profileShift: -0.3 }, a: 29.4 },
+  { centres: { kind: 'distance', centreDistance: 30.5 }, a: 30.5 },
+] as const)(
+  'with $centres the wheel still rolls at its reference circle and reaches to the same depth of worm',
+  (row) => {
+    const pair = { ...oneToTwenty, centres: row.centres }
+    const { generation, limits } = spaceCutter(pair)
+    near(generation.centreDistance, row.a, 1e-12)
+    near(generation.wheelRadius, 20, 1e-12)
+    // addendum and clearance of the worm do not know the shift
+    near(limits.wormTip, 12, 1e-12)
+    near(limits.hobTip, 12.5, 1e-12)
+    near(limits.gorge, 8, 1e-12)
+    near(limits.wormRoot, 7.5, 1e-12)
+  },
+)
