@@ -3,6 +3,7 @@
  * in mm.
  */
 import type { GearNumbers } from '../gear/gear-numbers.ts'
+import { helicalTooth } from '../gear/helical-tooth.ts'
 import { pairProportions } from '../gear/proportions.ts'
 import { toothLimits } from '../gear/tooth-limits.ts'
 import { rootRadius, spaceCutter } from '../gear/wheel-space.ts'
@@ -47,11 +48,18 @@ export function wormBody(gearing: GearNumbers): WormBody {
   }
 }
 
+/** Radius under the teeth in the middle of the face, and the width over which there are teeth. */
+function toothedRing(gearing: GearNumbers): { root: number; faceWidth: number } {
+  if (gearing.wheelForm === 'helical') {
+    return { root: helicalTooth(gearing).rootRadius, faceWidth: gearing.wheelWidth }
+  }
+  const cutter = spaceCutter(gearing)
+  return { root: rootRadius(cutter, 0), faceWidth: 2 * soundHalfFace(cutter, gearing.wheelWidth) }
+}
+
 export function wheelBody(gearing: GearNumbers): WheelBody {
   const { axialModule: m } = gearing
-  const cutter = spaceCutter(gearing)
-  const root = rootRadius(cutter, 0)
-  const faceWidth = 2 * soundHalfFace(cutter, gearing.wheelWidth)
+  const { root, faceWidth } = toothedRing(gearing)
   const rimRadius = Math.max(root - RIM_MODULES * m, root / 2)
   const boreRadius = Math.min(gearing.boreDiameter / 2, WIDEST_BORE * rimRadius)
   const hubRadius = Math.min(HUB_OF_BORE * boreRadius, boreRadius + HUB_OF_ROOM * (rimRadius - boreRadius))

@@ -4,7 +4,7 @@
  */
 import type { GearNumbers } from '../gear/gear-numbers.ts'
 import { pairProportions } from '../gear/proportions.ts'
-import { threadForm } from '../gear/thread-profile.ts'
+import { thinnedThreadForm } from '../gear/thread-profile.ts'
 import { toothLimits } from '../gear/tooth-limits.ts'
 import { handSign } from '../gear/wheel-motion.ts'
 import { type WormBody, wormBody } from './body.ts'
@@ -32,11 +32,15 @@ export interface Thread {
   readonly rowsPerTurn: number
 }
 
+/** Half the thickness, in modules, that a thread keeps in the picture even where backlash takes all of it. */
+const THINNEST = 0.015
+
 /** One pitch of the profile, from the middle of a space to the next. */
 function profileRows(gearing: GearNumbers, flank: number): Row[] {
   const { axialPitch: px } = pairProportions(gearing)
   const { wormTip: tip, wormRoot: root } = toothLimits(gearing)
-  const { halfThickness } = threadForm(gearing)
+  const form = thinnedThreadForm(gearing)
+  const halfThickness = (r: number) => Math.max(form.halfThickness(r), THINNEST * gearing.axialModule)
   const level = (i: number) => root + ((tip - root) * i) / flank
   const rows: Row[] = [{ zeta: -px / 2, radius: root, sigma: 0 }]
   for (let i = 0; i < flank; i++) rows.push({ zeta: -halfThickness(level(i)), radius: level(i), sigma: -1 })
@@ -55,7 +59,7 @@ export function threadOf(gearing: GearNumbers, detail: WormDetail): Thread {
     rows,
     pitch: axialPitch,
     parameter: sign * screwParameter,
-    slope: threadForm(gearing).slope,
+    slope: thinnedThreadForm(gearing).slope,
     body: wormBody(gearing),
     columns: detail.columns,
     rowsPerTurn: sign * gearing.wormStarts * rows.length,

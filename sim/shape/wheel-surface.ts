@@ -1,14 +1,13 @@
 /**
  * The toothed surface of the wheel as a grid in full precision: planes across the face, points round one
- * tooth space (wheel-section.ts), with outward normals. Every other space is the same one turned by a tooth
+ * tooth space (tooth-space.ts), with outward normals. Every other space is the same one turned by a tooth
  * pitch.
  */
 import type { GearNumbers } from '../gear/gear-numbers.ts'
-import { rackHeight, rackSlope, rackTilt } from '../gear/wheel-flank.ts'
-import { type WheelSection, spacePoints, wheelSection } from '../gear/wheel-section.ts'
-import { type SpaceCutter, spaceCutter } from '../gear/wheel-space.ts'
+import { type WheelSection, spacePoints } from '../gear/wheel-section.ts'
 import { wheelBody } from './body.ts'
 import type { WheelDetail } from './detail.ts'
+import { toothSpace } from './tooth-space.ts'
 
 export interface WheelSurface {
   readonly sections: readonly WheelSection[]
@@ -25,20 +24,21 @@ export interface WheelSurface {
 }
 
 export function wheelSurface(gearing: GearNumbers, detail: WheelDetail): WheelSurface {
-  const cutter = spaceCutter(gearing)
+  const space = toothSpace(gearing)
   const { faceWidth } = wheelBody(gearing)
   const points = spacePoints(detail)
   const columns = points + detail.land - 1
   const sections = Array.from({ length: detail.planes + 1 }, (_, j) => {
     const y = faceWidth * (j / detail.planes - 1 / 2)
-    return withLand(wheelSection(cutter, y, detail), points, columns, cutter.toothPitch)
+    return withLand(space.section(y, detail), points, columns, space.toothPitch)
   })
   const normals = new Float64Array(3 * sections.length * columns)
   for (let j = 0; j < sections.length; j++) {
     for (let i = 0; i < points; i++) {
       const at = 3 * (j * columns + i)
-      if (Number.isNaN(sections[j]!.contact[i])) writeGridNormal(normals, at, sections, points, j, i)
-      else writeFlankNormal(normals, at, cutter, sections[j]!, i < points / 2 ? -1 : 1, i)
+      const sigma = i < points / 2 ? -1 : 1
+      if (space.writeNormal(normals, at, sections[j]!, sigma, i)) continue
+      writeGridNormal(normals, at, sections, points, j, i)
     }
   }
   const rootStart = detail.flank + detail.fillet
@@ -72,29 +72,6 @@ function gridPositions(sections: readonly WheelSection[], columns: number): Floa
     }
   }
   return positions
-}
-
-/** Normal of the rack at the point of contact, turned with the wheel: exact. */
-function writeFlankNormal(
-  out: Float64Array,
-  at: number,
-  cutter: SpaceCutter,
-  section: WheelSection,
-  sigma: 1 | -1,
-  i: number,
-): void {
-  const g = cutter.generation
-  const t = section.contact[i]!
-  const R = section.radius[i]!
-  const x = g.centreDistance - R * Math.cos(t)
-  const turn = (rackHeight(g, sigma, x, section.y) - R * Math.sin(t)) / g.wheelRadius
-  const nx = sigma * rackSlope(g, sigma, x, section.y)
-  const ny = sigma * rackTilt(g, sigma, x, section.y)
-  const nz = -sigma
-  const length = Math.sqrt(nx * nx + ny * ny + 1)
-  out[at] = (nx * Math.cos(turn) + nz * Math.sin(turn)) / length
-  out[at + 1] = ny / length
-  out[at + 2] = (nz * Math.cos(turn) - nx * Math.sin(turn)) / length
 }
 
 /** Normal of fillet and root: across the grid's own directions. */
