@@ -29,7 +29,7 @@ interface Level {
 
 /**
  * Triangles of worm and two wheels stay under 60 000 for display and under 20 000 from far, up to 120 teeth.
- * A print is equally fine at any number of teeth: 481 000 triangles at 1/20.
+ * A print is equally fine at any number of teeth: at most 481 000 triangles at 1/20.
  */
 const LEVELS: Readonly<Record<Detail, readonly Level[]>> = {
   display: [

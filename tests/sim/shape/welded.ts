@@ -74,7 +74,7 @@ export function topology(mesh: TriangleMesh): Topology {
   return {
     triangles: indices.length / 3,
     finite: positions.every(Number.isFinite) && normals.every(Number.isFinite),
-    faultyEdges: unpaired(forward.subarray(0, edges).sort(), backward.subarray(0, edges).sort()),
+    faultyEdges: unpairedEdges(forward.subarray(0, edges).sort(), backward.subarray(0, edges).sort()),
     euler: count - edges / 2 + edges / 3,
     pieces: pieceCount(parent),
     volume,
@@ -87,7 +87,7 @@ export function topology(mesh: TriangleMesh): Topology {
  * Directed edges that are there more than once, or do not come as often one way as the other; both lists
  * sorted.
  */
-function unpaired(forward: Float64Array, backward: Float64Array): number {
+export function unpairedEdges(forward: Float64Array, backward: Float64Array): number {
   let faulty = 0
   for (let i = 0; i < forward.length; i++) {
     if (forward[i] !== backward[i] || (i > 0 && forward[i] === forward[i - 1])) faulty++

@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest'
+import type { GearNumbers } from '../../../sim/gear/gear-numbers.ts'
 import { pairProportions } from '../../../sim/gear/proportions.ts'
 import { toothWidth } from '../../../sim/gear/wheel-section.ts'
 import { blankRadius, spaceCutter } from '../../../sim/gear/wheel-space.ts'
@@ -12,6 +13,7 @@ import { oneToTwenty, pairName, pairs } from '../gear/pairs.ts'
 import { meshGaps } from './gap.ts'
 import { topology } from './welded.ts'
 
+const helical = (pair: GearNumbers): GearNumbers => ({ ...pair, profile: 'ZI', wheelForm: 'helical' })
 const named = pairs.map((pair) => [pairName(pair), pair] as const)
 
 test.each(named)(
@@ -44,13 +46,52 @@ test('the gap test sees a wheel that is 1 um out of place, and a left wheel that
   expect(meshGaps(oneToTwenty, surface, 'left', 12, halfPitch).least).toBeLessThan(-1.5)
 })
 
-test.each(named)('%s: display and distant wheels are one closed ring each, turned outside out', (_, pair) => {
-  for (const detail of ['display', 'distant'] as const) {
-    const found = topology(wheelMesh(pair, detail))
-    expect(found).toMatchObject({ finite: true, faultyEdges: 0, euler: 0, pieces: 1, inwardNormals: 0 })
-    expect(found.volume).toBeGreaterThan(0)
-    expect(found.normalError).toBeLessThan(1e-6)
+const bothForms = [...named, ...pairs.map((pair) => [`${pairName(pair)}, helical`, helical(pair)] as const)]
+
+test.each(bothForms)(
+  '%s: the wheel is one closed ring at every level of detail, turned outside out',
+  (_, pair) => {
+    for (const detail of ['display', 'distant', 'print'] as const) {
+      const found = topology(wheelMesh(pair, detail))
+      expect(found).toMatchObject({ finite: true, faultyEdges: 0, euler: 0, pieces: 1, inwardNormals: 0 })
+      expect(found.volume).toBeGreaterThan(0)
+      expect(found.normalError).toBeLessThan(1e-6)
+    }
+  },
+)
+
+test('a helical wheel of 20 teeth has a plain cylinder at its tips and stands as deep as the hob cuts', () => {
+  const pair = helical(oneToTwenty)
+  const { throatRadiusWheel, rootRadiusWheel } = pairProportions(pair)
+  const { sections } = wheelSurface(pair, wheelDetail(20, 'display'))
+  for (const { radius } of sections) {
+    near(Math.max(...radius), throatRadiusWheel, 1e-12)
+    near(Math.min(...radius), rootRadiusWheel, 1e-12)
   }
+})
+
+test('backlash off the wheel widens every space by as much along the worm, and turns the normals with it', () => {
+  const jx = 0.1
+  for (const pair of [oneToTwenty, helical(oneToTwenty)]) {
+    const level = wheelDetail(20, 'display')
+    const full = wheelSurface(pair, level)
+    const thin = wheelSurface({ ...pair, thinned: 'wheel', backlash: jx }, level)
+    const half = jx / 2 / pairProportions(pair).referenceRadiusWheel
+    const j = level.planes / 2
+    for (const [i, sigma] of [[3, -1] as const, [full.points - 4, 1] as const]) {
+      near(thin.sections[j]!.chi[i]! - full.sections[j]!.chi[i]!, sigma * half, 1e-12)
+      const at = 3 * (j * full.columns + i)
+      const angle = ({ normals }: typeof full) => Math.atan2(normals[at + 2]!, -normals[at]!)
+      near(angle(thin) - angle(full), sigma * half, 1e-12)
+    }
+  }
+})
+
+test('the bore is as wide as asked, and as wide as the wheel can bear where that is more', () => {
+  near(wheelBody(oneToTwenty).boreRadius, 4, 0)
+  const { boreRadius, hubRadius, rimRadius } = wheelBody({ ...oneToTwenty, boreDiameter: 500 })
+  expect(boreRadius).toBeLessThan(hubRadius)
+  expect(hubRadius).toBeLessThan(rimRadius)
 })
 
 test('drawn wheel has the blank of the boot cleaner: outside 46 mm, throat 44 mm, face 12 mm', () => {
