@@ -18,12 +18,11 @@ export interface ContactRatio {
 
 /** Planes at which an extreme is looked for before it is drawn closer. */
 const PLANES = 24
-const CLOSER = 24
+const CLOSER = 12
 const GOLDEN = (Math.sqrt(5) - 1) / 2
 
-/** Largest value of f over the planes and between them, f rising to it and falling from it. */
-function largest(at: readonly number[], f: (y: number) => number): number {
-  const values = at.map(f)
+/** Largest value of f over the planes, whose values are given, and between them. */
+function largest(at: readonly number[], values: readonly number[], f: (y: number) => number): number {
   const best = values.indexOf(Math.max(...values))
   let low = at[Math.max(0, best - 1)]!
   let high = at[Math.min(at.length - 1, best + 1)]!
@@ -46,10 +45,19 @@ export function contactRatio(gearing: GearNumbers): ContactRatio {
   const at = contactPlanes(cutter, gearing.wheelWidth, PLANES)
   // The other flank is this one turned half round, so it has the same figures.
   const ends = (y: number) => rangeEnds(cutter.generation, 1, activeRange(cutter, 1, y), y)
-  const last = largest(at, (y) => ends(y)[1].shift)
-  const first = -largest(at, (y) => -ends(y)[0].shift)
+  const all = at.map(ends)
+  const last = largest(
+    at,
+    all.map(([, end]) => end.shift),
+    (y) => ends(y)[1].shift,
+  )
+  const first = -largest(
+    at,
+    all.map(([tip]) => -tip.shift),
+    (y) => -ends(y)[0].shift,
+  )
   const [from, to] = ends(0)
-  const reach = Math.max(...at.flatMap((y) => ends(y).map(({ height }) => Math.abs(height))))
+  const reach = Math.max(...all.flat().map(({ height }) => Math.abs(height)))
   return { midPlane: (to.shift - from.shift) / px, total: (last - first) / px, reach }
 }
 
