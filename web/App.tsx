@@ -17,7 +17,7 @@ import { setCuts } from './frame/frame.ts'
 import { useView, useWorkshop } from './frame/workshop.ts'
 import { Panel } from './gears/Panel.tsx'
 import { TurnBand } from './instrument/TurnBand.tsx'
-import { DesignSheet, PartCard, PredictionSheet, fetchLater } from './later.ts'
+import { DesignSheet, ForceArrowsFeed, PartCard, PredictionSheet, fetchLater } from './later.ts'
 import { MeasureNotYet } from './measure/MeasureNotYet.tsx'
 import type { OpenBench } from './opening.ts'
 import { WAYS, type Way } from './store/view.ts'
@@ -78,6 +78,7 @@ export function App({ autosave, opened }: AppProps) {
   }, [ready])
   useEffect(() => setCuts(workshop.frame, reducedMotion), [workshop, reducedMotion])
   const asking = way === 'predict'
+  const forces = useView(({ gearSigns }) => gearSigns.forces)
   return (
     <div className="app" data-way={way} data-large={large} data-idle={idle}>
       <Bar />
@@ -95,6 +96,7 @@ export function App({ autosave, opened }: AppProps) {
           covered={asking && phase !== 'compare'}
         />
       </footer>
+      <Suspense>{forces && <ForceArrowsFeed />}</Suspense>
       <SpokenSummary />
       <KeysSheet />
       <FileDesk key={last.nonce} autosave={autosave} first={last.outcome} />

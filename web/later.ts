@@ -10,6 +10,7 @@ const loaders = {
   readings: () => import('./instrument/Readings.tsx'),
   contact: () => import('./gears/ContactPanel.tsx'),
   forces: () => import('./gears/ForcesPanel.tsx'),
+  arrows: () => import('./gears/ForceArrowsFeed.tsx'),
 }
 
 export const PredictionSheet = lazy(async () => ({ default: (await loaders.prediction()).PredictionSheet }))
@@ -19,6 +20,7 @@ export const DesignFacts = lazy(async () => ({ default: (await loaders.facts()).
 export const Readings = lazy(async () => ({ default: (await loaders.readings()).Readings }))
 export const ContactPanel = lazy(async () => ({ default: (await loaders.contact()).ContactPanel }))
 export const ForcesPanel = lazy(async () => ({ default: (await loaders.forces()).ForcesPanel }))
+export const ForceArrowsFeed = lazy(async () => ({ default: (await loaders.arrows()).ForceArrowsFeed }))
 
 /** Fetches all of it, so that nothing is waited for later, nor missing when the network goes. */
 export function fetchLater(): void {

@@ -5,6 +5,7 @@ import { beginDrag, dragTo, drawnBy, endDrag, runFrame } from '../frame/frame.ts
 import { PlanView } from '../instrument/PlanView.tsx'
 import type { StageFrame } from '../scene/stage-props.ts'
 import { requestFrame } from '../scene/ticker.ts'
+import { IDEAL, NO_SIGNS } from '../store/view.ts'
 import { StageLabels } from './StageLabels.tsx'
 import { useFreeArea } from './free-area.ts'
 import { useReducedMotion } from './reduced-motion.ts'
@@ -47,6 +48,8 @@ function Picture() {
   const [phase, setPhase] = useState(prediction.getState().phase)
   useEffect(() => prediction.subscribe((now) => setPhase(now.phase)), [prediction])
   const asking = state.way === 'predict' && phase !== 'compare'
+  const open = state.way === 'demonstrate' || state.way === 'design'
+  const signs = open ? state.gearSigns : NO_SIGNS
   return (
     <>
       <Stage
@@ -60,8 +63,12 @@ function Picture() {
         arrows={!asking}
         quality={state.quality}
         reducedMotion={reducedMotion}
-        selected={state.way === 'demonstrate' || state.way === 'design' ? state.selected : null}
+        selected={open ? state.selected : null}
         freeArea={freeArea}
+        gearSigns={signs}
+        misplaced={signs.contact || signs.compound ? state.misplaced : IDEAL}
+        support={state.support}
+        forceArrows={state.forceArrows}
         frame={stageFrame}
         onSelect={(selected) => view.setState({ selected })}
         onHandDrag={({ phase: drag, wormTurns }) => {

@@ -33,8 +33,9 @@ export interface GearSigns {
   readonly forces: boolean
   readonly timing: boolean
 }
+export const NO_SIGNS: GearSigns = { contact: false, compound: false, forces: false, timing: false }
 
-/** How far the right wheel sits from where it belongs; all 0 is the ideal mesh. */
+/** How far a wheel sits from where it belongs; all 0 is the ideal mesh. */
 export interface Misplacement {
   /** Further from the worm [mm] */
   readonly centre: number
@@ -113,7 +114,7 @@ export const createView = (theme: Theme) =>
     plan: 'no',
     withoutLosses: false,
     panel: 'figures',
-    gearSigns: { contact: false, compound: false, forces: false, timing: false },
+    gearSigns: NO_SIGNS,
     keptSigns: [],
     misplaced: IDEAL,
     support: 'between',
