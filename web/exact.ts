@@ -6,6 +6,7 @@ import { TICKS_PER_TURN } from '../sim/drive/turns.ts'
 import type { Machine } from '../sim/machine/machine.ts'
 import { advanceModel, hold, placeAt } from './frame/frame.ts'
 import type { Workshop } from './frame/workshop.ts'
+import type { View } from './store/view.ts'
 import { type PictureCost, drawNow, pictureCost } from './scene/ticker.ts'
 
 export function exposeExact({ document, frame, view, copyReading }: Workshop): void {
@@ -28,6 +29,7 @@ export function exposeExact({ document, frame, view, copyReading }: Workshop): v
       copyReading()
     },
     edit: (change) => document.edit(change),
+    look: (changes) => view.setState(changes),
     draw: () => drawNow(),
     renderInfo: pictureCost,
     ready,
@@ -43,6 +45,8 @@ declare global {
       placeAt(turns: number, degrees: number): void
       /** Changes the machine as the controls do. */
       edit(change: (machine: Machine) => Machine): void
+      /** Changes what is on screen as the buttons do. */
+      look(changes: Partial<View>): void
       /** Draws exactly one frame. */
       draw(): void
       /** Of the last picture. */

@@ -1,6 +1,6 @@
 /** Everything in the picture, and the one place where real time enters it. */
 import { useFrame } from '@react-three/fiber'
-import { useEffect, useLayoutEffect } from 'react'
+import { Suspense, lazy, useEffect, useLayoutEffect } from 'react'
 import type { PartName } from '../../sim/pose/parts.ts'
 import type { Theme } from '../material/substances.ts'
 import { Floor } from './Floor.tsx'
@@ -9,9 +9,11 @@ import { MachineParts } from './MachineParts.tsx'
 import { Arrows } from './Signs.tsx'
 import { type MachineBodies, disposeBodies } from './machine-bodies.ts'
 import { type StageLoop, changeBodies, runStageFrame } from './stage-loop.ts'
-import type { CaseState } from './stage-props.ts'
+import type { CaseState, GearSignProps } from './stage-props.ts'
 
-export interface SceneProps {
+const GearSigns = lazy(async () => ({ default: (await import('./signs/GearSigns.tsx')).GearSigns }))
+
+export interface SceneProps extends GearSignProps {
   readonly loop: StageLoop
   readonly bodies: MachineBodies
   readonly theme: Theme
@@ -23,7 +25,11 @@ export interface SceneProps {
   readonly onFrame: (again: boolean) => void
   /** Told when what was asked for is in the scene. */
   readonly onCommit: () => void
+  /** Asks for a picture. */
+  readonly wake: () => void
 }
+
+const anySign = ({ gearSigns }: GearSignProps): boolean => Object.values(gearSigns).some(Boolean)
 
 export function Scene(props: SceneProps) {
   const { loop, bodies, theme, shadowMap, onCommit } = props
@@ -46,6 +52,20 @@ export function Scene(props: SceneProps) {
         motorCut={props.motorCut}
         selected={props.selected}
       />
+      {anySign(props) && (
+        <Suspense>
+          <GearSigns
+            loop={loop}
+            bodies={bodies}
+            theme={theme}
+            gearSigns={props.gearSigns}
+            misplaced={props.misplaced}
+            support={props.support}
+            forceArrows={props.forceArrows}
+            wake={props.wake}
+          />
+        </Suspense>
+      )}
       <Arrows layout={bodies.layout} theme={theme} parts={loop.parts} />
     </>
   )

@@ -1,7 +1,22 @@
 /** The 3D picture of one machine, filling its container. */
-import { useEffect, useLayoutEffect, useRef } from 'react'
+import { type CSSProperties, useEffect, useLayoutEffect, useRef } from 'react'
 import { type MountedStage, mountStage } from './mount-stage.tsx'
 import type { StageProps } from './stage-props.ts'
+
+/** Over this many pixels a picture fades that runs under words. */
+const FADE = 56
+
+/** A close-up fills the canvas, so it fades where words stand on it. */
+function fading({ view, freeArea }: StageProps): CSSProperties | undefined {
+  if (view.name !== 'mesh') return undefined
+  const { left, top } = freeArea
+  const ramp = (way: string, end: number) =>
+    `linear-gradient(${way}, transparent ${end}px, black ${end === 0 ? 0 : end + FADE}px)`
+  return {
+    maskImage: `${ramp('to right', left)}, ${ramp('to bottom', Math.max(0, top - FADE))}`,
+    maskComposite: 'intersect',
+  }
+}
 
 export function Stage(props: StageProps) {
   const container = useRef<HTMLDivElement>(null)
@@ -17,5 +32,5 @@ export function Stage(props: StageProps) {
     }
   }, [])
   useLayoutEffect(() => mounted.current?.update(props))
-  return <div ref={container} style={{ position: 'absolute', inset: 0 }} />
+  return <div ref={container} style={{ position: 'absolute', inset: 0, ...fading(props) }} />
 }

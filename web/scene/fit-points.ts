@@ -64,9 +64,9 @@ function motorPoints(layout: Layout): Vector3[] {
 
 /** Where thread and teeth of the right wheel are in each other. */
 function meshPoints({ gears }: Layout): Vector3[] {
-  const { rootRadiusWorm: root, tipRadiusWorm: tip, axialPitch } = gears
-  const along = 1.6 * axialPitch
-  return boxPoints(0.4 * root, tip + 0.5 * axialPitch, 0, gears.wheelWidth / 2, -along, along)
+  const { tipRadiusWorm: tip, axialPitch } = gears
+  const along = 1.5 * axialPitch
+  return boxPoints(-0.1 * tip, tip + 1.3 * axialPitch, 0, gears.wheelWidth / 2, -along, along)
 }
 
 function apartPoints(layout: Layout): Vector3[] {

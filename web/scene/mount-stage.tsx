@@ -152,6 +152,10 @@ const SEEN = [
   'selected',
   'frame',
   'freeArea',
+  'gearSigns',
+  'misplaced',
+  'support',
+  'forceArrows',
   'view',
 ] as const
 

@@ -37,6 +37,11 @@ export function show(stage: Mounted): void {
       motorCut={props.motorCut}
       selected={props.selected}
       shadowMap={SHADOW_MAP[quality.level]}
+      gearSigns={props.gearSigns}
+      misplaced={props.misplaced}
+      support={props.support}
+      forceArrows={props.forceArrows}
+      wake={stage.ticker.wake}
       onFrame={(again) => void (stage.again = again)}
       onCommit={() => {
         stage.inScene = true

@@ -11,6 +11,7 @@ import { type Landing, followLanding, newLanding, swell } from './landing.ts'
 import type { MachineBodies } from './machine-bodies.ts'
 import { type MovingParts, applyPoses, newMovingParts, showMotion } from './moving-parts.ts'
 import { type Proxies, createProxies, disposeProxies } from './proxies.ts'
+import type { Sign } from './sign.ts'
 import type { CaseState, StageFrame } from './stage-props.ts'
 
 export interface StageLoop {
@@ -19,6 +20,8 @@ export interface StageLoop {
   readonly poses: Float32Array
   plan: PosePlan
   readonly parts: MovingParts
+  /** What is drawn over the gears. */
+  readonly signs: Sign[]
   readonly rig: CameraRig
   readonly materials: SubstanceMaterials
   readonly renderer: WebGLRenderer
@@ -62,6 +65,7 @@ export function createStageLoop(
     poses: newPoses(),
     plan: posePlan(bodies.layout),
     parts: newMovingParts(),
+    signs: [],
     rig,
     materials,
     renderer,
@@ -138,6 +142,7 @@ export function runStageFrame(loop: StageLoop, elapsed: number): boolean {
   const arrows = loop.arrows && loop.apart === 0 && loop.caseState !== 'closed'
   const fast = showMotion(parts, bodies.layout, turned, loop.sense, loop.marks, arrows)
   loop.materials.setStripe(loop.marks && !fast)
+  for (let i = 0; i < loop.signs.length; i++) loop.signs[i]!.paint(loop)
   writeAnchors(frame, loop.anchors, poses, rig.camera, rig.width, rig.height, loop.scratch)
   frame.placed()
   updateShadow(loop)

@@ -50,7 +50,15 @@ export interface StageFrame {
   readonly anchors: Partial<Record<AnchorName, Anchor>>
 }
 
-export interface StageProps {
+/** What is drawn over the gears. */
+export interface GearSignProps {
+  readonly gearSigns: View['gearSigns']
+  readonly misplaced: View['misplaced']
+  readonly support: View['support']
+  readonly forceArrows: View['forceArrows']
+}
+
+export interface StageProps extends GearSignProps {
   readonly machine: Machine
   readonly theme: Theme
   readonly caseState: CaseState

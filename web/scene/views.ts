@@ -16,7 +16,7 @@ export const VIEWS: readonly ViewBookmark[] = [
   { view: 'gears', name: 'Gears', yaw: 27, elevation: 35, subject: 'machine' },
   { view: 'top', name: 'Top', yaw: 0, elevation: 89, subject: 'gears' },
   { view: 'worm', name: 'Worm', yaw: 26, elevation: 50, subject: 'worm' },
-  { view: 'mesh', name: 'Mesh', yaw: 8, elevation: 52, subject: 'mesh' },
+  { view: 'mesh', name: 'Mesh', yaw: 4, elevation: 58, subject: 'mesh' },
   { view: 'motor', name: 'Motor', yaw: 38, elevation: 32, subject: 'motor' },
   { view: 'brushes', name: 'Brushes', yaw: 22, elevation: -2, subject: 'brushes' },
   { view: 'whole', name: 'Whole', yaw: 34, elevation: 30, subject: 'apart' },
