@@ -13,7 +13,7 @@ import {
   toothChord,
 } from './over-balls.ts'
 import { type PairProportions, baseLeadAngle, baseRadius, pairProportions } from './proportions.ts'
-import { threadForm } from './thread-profile.ts'
+import { thinnedThreadForm, thinning, threadForm } from './thread-profile.ts'
 import { toothLimits } from './tooth-limits.ts'
 
 export interface SheetRow {
@@ -71,19 +71,11 @@ const words = (name: string, value: string): SheetRow => ({ name, symbol: '', va
 interface Sheet {
   readonly gearing: GearNumbers
   readonly pair: PairProportions
-  /** Taken off the thread, or off the tooth, along the reference line [mm] */
-  readonly offThread: number
-  readonly offTooth: number
 }
 
 /** Three tables: worm, wheel, pair. */
 export function gearDataSheet(gearing: GearNumbers): readonly SheetTable[] {
-  const sheet: Sheet = {
-    gearing,
-    pair: pairProportions(gearing),
-    offThread: gearing.thinned === 'worm' ? gearing.backlash : 0,
-    offTooth: gearing.thinned === 'wheel' ? gearing.backlash : 0,
-  }
+  const sheet: Sheet = { gearing, pair: pairProportions(gearing) }
   return [
     { title: 'Worm', rows: wormRows(sheet) },
     { title: 'Wheel, two alike', rows: wheelRows(sheet) },
@@ -129,7 +121,8 @@ function profileRows({ gearing, pair }: Sheet): SheetRow[] {
 }
 
 /** Thickness of the thread along the axis at the reference cylinder [mm] */
-const threadThickness = ({ pair, offThread }: Sheet): number => pair.axialPitch / 2 - offThread
+const threadThickness = ({ gearing, pair }: Sheet): number =>
+  pair.axialPitch / 2 - 2 * thinning('worm', gearing)
 
 function threadThicknessRows(sheet: Sheet): SheetRow[] {
   const { pair } = sheet
@@ -154,9 +147,9 @@ function threadThicknessRows(sheet: Sheet): SheetRow[] {
  * The ball that touches near the reference cylinder; null where none stands clear of root and tip. Between
  * parallel anvils two lie on one side and one on the other, which gives the same size for odd starts.
  */
-function measuringBall({ gearing, pair, offThread }: Sheet): BallSeat | null {
+function measuringBall({ gearing, pair }: Sheet): BallSeat | null {
   const { wormRoot, wormTip } = toothLimits(gearing)
-  const space = threadSpace(threadForm(gearing), pair.axialPitch, pair.screwParameter, offThread)
+  const space = threadSpace(thinnedThreadForm(gearing), pair.axialPitch, pair.screwParameter)
   const ideal = 2 * ballTouchingAt(space, pair.referenceRadiusWorm).ballRadius
   const ballRadius = (Math.ceil(ideal / BALL_STEP) * BALL_STEP) / 2
   const seat = seatOfBall(space, ballRadius, wormRoot, wormTip)
@@ -170,13 +163,14 @@ function measuringBall({ gearing, pair, offThread }: Sheet): BallSeat | null {
  * line x = a - r2 of the worm's section, so the space is as wide as the thread is thick there. A helical
  * wheel is cut by a straight rack instead.
  */
-function toothThickness({ gearing, pair, offTooth }: Sheet): number {
+function toothThickness({ gearing, pair }: Sheet): number {
+  const off = 2 * thinning('wheel', gearing)
   const line = pair.centreDistance - pair.referenceRadiusWheel
   if (gearing.wheelForm === 'helical') {
     const shift = line - pair.referenceRadiusWorm
-    return pair.axialPitch / 2 + 2 * shift * Math.tan(pair.axialPressureAngle) - offTooth
+    return pair.axialPitch / 2 + 2 * shift * Math.tan(pair.axialPressureAngle) - off
   }
-  return pair.axialPitch - 2 * threadForm(gearing).halfThickness(line) - offTooth
+  return pair.axialPitch - 2 * threadForm(gearing).halfThickness(line) - off
 }
 
 function wheelRows(sheet: Sheet): SheetRow[] {

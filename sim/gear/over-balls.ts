@@ -14,14 +14,9 @@ export interface ThreadSpace {
   readonly screwParameter: number
 }
 
-/** What the thread leaves free in one axial pitch, wider by what backlash takes off the thread. */
-export const threadSpace = (
-  form: ThreadForm,
-  axialPitch: number,
-  screwParameter: number,
-  thinning: number,
-): ThreadSpace => ({
-  halfWidth: (r) => axialPitch / 2 - form.halfThickness(r) + thinning / 2,
+/** What a thread leaves free in one axial pitch. */
+export const threadSpace = (form: ThreadForm, axialPitch: number, screwParameter: number): ThreadSpace => ({
+  halfWidth: (r) => axialPitch / 2 - form.halfThickness(r),
   slope: (r) => -form.slope(r),
   screwParameter,
 })

@@ -4,6 +4,7 @@
  */
 import { strToU8, zipSync } from 'fflate'
 import type { PrintBody, PrintItem, PrintModel } from './print-model.ts'
+import { xmlText } from './xml.ts'
 
 const MODEL_PATH = '3D/3dmodel.model'
 const PACKAGES = 'http://schemas.openxmlformats.org/package/2006'
@@ -23,14 +24,6 @@ const RELATIONSHIPS =
 /** Lengths are written to the millionth of a millimetre: finer than single precision holds above 10 mm. */
 const STEPS_PER_MM = 1e6
 const length = (value: number): string => String(Math.round(value * STEPS_PER_MM) / STEPS_PER_MM)
-
-const ESCAPES: Readonly<Record<string, string>> = { '&': '&amp;', '<': '&lt;', '>': '&gt;', '"': '&quot;' }
-
-/** Text for XML; the characters that XML cannot hold at all are left out. */
-export const xmlText = (text: string): string =>
-  text
-    .replace(/[^\t\n\r\u{20}-\u{D7FF}\u{E000}-\u{FFFD}\u{10000}-\u{10FFFF}]/gu, '')
-    .replace(/[&<>"]/g, (each) => ESCAPES[each]!)
 
 function objectXml({ name, mesh: { positions: p, indices } }: PrintBody, id: number): string {
   const parts = [`<object id="${id}" type="model" name="${xmlText(name)}"><mesh><vertices>`]

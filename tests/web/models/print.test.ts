@@ -197,8 +197,9 @@ test('the 3MF package holds its parts, the unit, and any name as text', () => {
 
 test('progress is told in words', () => {
   const told: string[] = []
-  answer({ order, format: 'stl' }, (words) => told.push(words))
-  expect(told).toEqual(['Cutting the worm', 'Cutting the wheel', 'Writing 37\u2009384 triangles'])
+  const { measure } = answer({ order, format: 'stl' }, (words) => told.push(words))
+  const grouped = String(measure.triangles).replace(/(?=\d{3}$)/, '\u2009')
+  expect(told).toEqual(['Cutting the worm', 'Cutting the wheel', `Writing ${grouped} triangles`])
 })
 
 test('an order is done on this thread where there are no workers, and can be given up', async () => {
