@@ -25,6 +25,8 @@ const SIDES: readonly { readonly side: Side; readonly label: string }[] = [
 interface CloseUpProps {
   readonly machine: Machine
   readonly fields: readonly [ContactField, ContactField]
+  readonly side: Side
+  readonly onSide: (side: Side) => void
 }
 
 const placeWords = (y: number): string => {
@@ -32,10 +34,9 @@ const placeWords = (y: number): string => {
   return `${givenFigure(Math.abs(y))} mm ${y > 0 ? 'above' : 'below'} the middle`
 }
 
-export function CloseUpFigure({ machine, fields }: CloseUpProps) {
+export function CloseUpFigure({ machine, fields, side, onSide }: CloseUpProps) {
   const { frame } = useWorkshop()
   const { gearing } = machine
-  const [side, setSide] = useState<Side>('right')
   const [wanted, setWanted] = useState(0)
   const [wide, setWide] = useState(false)
   const widest = useMemo(() => Math.floor(10 * widestPlane(gearing)) / 10, [gearing])
@@ -70,7 +71,7 @@ export function CloseUpFigure({ machine, fields }: CloseUpProps) {
             type="button"
             className="button"
             aria-pressed={side === each.side}
-            onClick={() => setSide(each.side)}
+            onClick={() => onSide(each.side)}
           >
             <MarkSign part={each.side} size={20} />
             {each.label}
@@ -83,8 +84,8 @@ export function CloseUpFigure({ machine, fields }: CloseUpProps) {
         aria-label={`Section of worm and ${side} wheel, seen from above, ${placeWords(plane)}`}
       />
       <p className="small">
-        Seen from above, drawn {drawnTimes(pitch, HEIGHT, PITCHES)} times life size. Dots: where they touch.
-        Line: the path on which contact runs. Cross: pitch point.
+        Seen from above, the thread grey, drawn {drawnTimes(pitch, HEIGHT, PITCHES)} times life size. Dots:
+        where they touch. Line: the path on which contact runs. Cross: pitch point.
       </p>
       <Slider
         label="Plane"

@@ -1,11 +1,13 @@
 /** How the teeth touch: close up, in numbers, and when the wheel is not set right. */
-import { useMemo } from 'react'
+import { useMemo, useState } from 'react'
+import type { Side } from '../../sim/gear/gear-numbers.ts'
 import { useMachine, useView, useWorkshop } from '../frame/workshop.ts'
 import { Formulas } from '../instrument/use-formula.tsx'
 import { CloseUpFigure } from './CloseUpFigure.tsx'
 import { ContactFacts } from './ContactFacts.tsx'
 import { formWords, wormPlay } from './contact-words.ts'
 import { keepSign } from './panels.ts'
+import { Setting } from './Setting.tsx'
 import { Switch } from './Switch.tsx'
 import { turnBackAndForth } from './there-and-back.ts'
 import { fieldsOf } from './touching.ts'
@@ -16,6 +18,7 @@ export function ContactPanel() {
   const workshop = useWorkshop()
   const machine = useMachine((now) => now)
   const kept = useView(({ keptSigns }) => keptSigns.includes('contact'))
+  const [side, setSide] = useState<Side>('right')
   const fields = useMemo(() => fieldsOf(machine), [machine])
   const look = () =>
     workshop.view.setState(({ view }) => ({
@@ -26,7 +29,7 @@ export function ContactPanel() {
   return (
     <div className="gear-panel">
       <Formulas>
-        <CloseUpFigure machine={machine} fields={fields} />
+        <CloseUpFigure machine={machine} fields={fields} side={side} onSide={setSide} />
         <Backlash />
         <section>
           <button type="button" className="button" onClick={look}>
@@ -40,6 +43,7 @@ export function ContactPanel() {
         </section>
         <ContactFacts machine={machine} field={fields[1]} />
         <p>{formWords(machine.gearing)}</p>
+        <Setting side={side} />
       </Formulas>
     </div>
   )

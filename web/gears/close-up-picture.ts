@@ -43,6 +43,7 @@ export interface CloseUpPen {
 export const PITCHES = 1.85
 /** A point of contact this near to the plane, in pitches, counts as in it (our choice). */
 const NEAR_PLANE = 0.03
+const QUARTER = Math.PI / 2
 const DOT = 5.5
 const BESIDE = 20
 const BARS = [0.1, 0.2, 0.5, 1, 2, 5, 10, 20] as const
@@ -103,17 +104,21 @@ const outside = (pen: CloseUpPen, wheel: boolean): number =>
 
 function drawWheel(pen: CloseUpPen, of: CloseUp, place: MeshPlace): void {
   const { ctx, colours } = pen
-  const { radius, chi, toothPitch, centreDistance: a } = of
+  const { space, toothPitch, centreDistance: a } = of
   const turned = place.wheel / of.wheelRadius
   const middle = turned - toothPitch * Math.round(turned / toothPitch)
-  const spaces = Math.ceil(pen.height / 2 / pen.scale / (of.wheelRadius * toothPitch)) + 2
+  const most = Math.floor(QUARTER / toothPitch)
+  const spaces = Math.min(most, Math.ceil(pen.height / 2 / pen.scale / (of.wheelRadius * toothPitch)) + 2)
   ctx.beginPath()
   ctx.moveTo(outside(pen, true), -BESIDE)
   for (let j = -spaces; j <= spaces; j++) {
-    for (let i = 0; i < chi.length; i++) {
-      const angle = chi[i]! + middle + j * toothPitch
-      if (Math.abs(angle) > Math.PI / 2) continue
-      ctx.lineTo(toX(pen, of, a - radius[i]! * Math.cos(angle)), toY(pen, radius[i]! * Math.sin(angle)))
+    // A turn by w moves chi, which is counted from -x, on by w.
+    const cos = Math.cos(middle + j * toothPitch)
+    const sin = Math.sin(middle + j * toothPitch)
+    for (let i = 0; i < space.length; i += 2) {
+      const x = space[i]!
+      const z = space[i + 1]!
+      ctx.lineTo(toX(pen, of, a + x * cos + z * sin), toY(pen, z * cos - x * sin))
     }
   }
   ctx.lineTo(outside(pen, true), pen.height + BESIDE)
@@ -126,17 +131,19 @@ function drawWheel(pen: CloseUpPen, of: CloseUp, place: MeshPlace): void {
 /** Each side of the thread stands off the tooth by its gap, drawn `times` as wide as it is. */
 function drawThread(pen: CloseUpPen, of: CloseUp, place: MeshPlace, times: number): void {
   const { ctx, colours } = pen
-  const { x, minus, plus, axialPitch: px, backlash } = of
+  const { thread, axialPitch: px, backlash } = of
   const middle = place.wheel - px * Math.round(place.wheel / px)
   const low = middle + times * gapOn(-1, place.play, backlash)
   const high = middle - times * gapOn(1, place.play, backlash)
   const threads = Math.ceil(pen.height / 2 / pen.scale / px) + 2
+  const half = thread.length / 2
   ctx.beginPath()
   ctx.moveTo(outside(pen, false), -BESIDE)
   for (let k = -threads; k <= threads; k++) {
-    for (let i = 0; i < x.length; i++) ctx.lineTo(toX(pen, of, x[i]!), toY(pen, minus[i]! + low + k * px))
-    for (let i = x.length - 1; i >= 0; i--)
-      ctx.lineTo(toX(pen, of, x[i]!), toY(pen, plus[i]! + high + k * px))
+    for (let i = 0; i < thread.length; i += 2) {
+      const shift = (i < half ? low : high) + k * px
+      ctx.lineTo(toX(pen, of, thread[i]!), toY(pen, thread[i + 1]! + shift))
+    }
   }
   ctx.lineTo(outside(pen, false), pen.height + BESIDE)
   ctx.closePath()

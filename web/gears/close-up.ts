@@ -7,20 +7,15 @@
 import type { ContactField } from '../../sim/gear/contact-field.ts'
 import type { GearNumbers, Side } from '../../sim/gear/gear-numbers.ts'
 import { helicalContact, helicalPoint, helicalShift } from '../../sim/gear/helical-contact.ts'
-import { helicalSection, helicalTooth } from '../../sim/gear/helical-tooth.ts'
+import { wheelSectionOutline, wormSectionOutline } from '../../sim/gear/mesh-section.ts'
 import { pairProportions } from '../../sim/gear/proportions.ts'
-import { toothLimits } from '../../sim/gear/tooth-limits.ts'
 import { activeRange, playlessCutter } from '../../sim/gear/undercut.ts'
-import { type Flank, flankPoint, rackHeight, wheelGeneration } from '../../sim/gear/wheel-flank.ts'
-import { soundHalfFace, wheelSection } from '../../sim/gear/wheel-section.ts'
+import { type Flank, flankPoint } from '../../sim/gear/wheel-flank.ts'
+import { soundHalfFace } from '../../sim/gear/wheel-section.ts'
 
-const THREAD_POINTS = 16
 const PATH_POINTS = 32
 /** A gap below this part of the backlash is rounding. */
 const CLOSED = 1e-6
-const DETAIL = { flank: 12, fillet: 6, root: 3 }
-/** A plane that misses the worm's core is drawn from this part of the root radius on (our choice). */
-const LEAST_ROOT = 0.3
 
 /** Places [mm] at which one flank touches, by rising shift of the rack. */
 export interface ContactPath {
@@ -38,13 +33,10 @@ export interface CloseUp {
   readonly wheelRadius: number
   /** [rad] */
   readonly toothPitch: number
-  /** x [mm] from the thread's root to its tip, and the z [mm] of its two sides there, with no shift */
-  readonly x: Float64Array
-  readonly minus: Float64Array
-  readonly plus: Float64Array
-  /** One tooth space of the wheel: distance from its axis [mm], angle in its own frame [rad] */
-  readonly radius: Float64Array
-  readonly chi: Float64Array
+  /** Thread 0 with no shift: x and z [mm] from its root out on the flank -1, then back on the flank +1 */
+  readonly thread: Float64Array
+  /** One tooth space of the wheel with no turn: x and z [mm] from its axis, by rising z */
+  readonly space: Float64Array
   /** Of the flanks -1 and +1 */
   readonly paths: readonly [ContactPath, ContactPath]
   /** Axial backlash [mm] */
@@ -97,30 +89,14 @@ export const widestPlane = (gearing: GearNumbers): number =>
 export function closeUp(given: GearNumbers, y: number): CloseUp {
   const gearing: GearNumbers = { ...given, backlash: 0 }
   const pair = pairProportions(gearing)
-  const limits = toothLimits(gearing)
-  const generation = wheelGeneration(gearing)
-  const across = (r: number) => Math.sqrt(Math.max((LEAST_ROOT * limits.wormRoot) ** 2, r * r - y * y))
-  const root = across(limits.wormRoot)
-  const tip = across(limits.wormTip)
-  const x = Float64Array.from(
-    { length: THREAD_POINTS + 1 },
-    (_, i) => root + ((tip - root) * i) / THREAD_POINTS,
-  )
-  const section =
-    gearing.wheelForm === 'helical'
-      ? helicalSection(helicalTooth(gearing), y, DETAIL)
-      : wheelSection(playlessCutter(gearing), y, DETAIL)
   return {
     plane: y,
     axialPitch: pair.axialPitch,
     centreDistance: pair.centreDistance,
     wheelRadius: pair.referenceRadiusWheel,
     toothPitch: (2 * Math.PI) / gearing.wheelTeeth,
-    x,
-    minus: x.map((at) => rackHeight(generation, -1, at, y)),
-    plus: x.map((at) => rackHeight(generation, 1, at, y)),
-    radius: section.radius,
-    chi: section.chi,
+    thread: wormSectionOutline(gearing, y, 0),
+    space: wheelSectionOutline(gearing, y, 0),
     paths: [contactPath(gearing, -1, y), contactPath(gearing, 1, y)],
     backlash: given.backlash,
   }

@@ -1,0 +1,115 @@
+/** The bearing pattern of one flank, unrolled: over it the face, up it the height of the tooth. */
+import type { BearingPattern } from '../../sim/gear/bearing-pattern.ts'
+
+/** Pieces that a mesh of the pattern's grid is cut into, each way */
+const FINER = 5
+const PAD = 12
+
+export interface PatternColours {
+  readonly ink: string
+  readonly lane: string
+  readonly look: string
+}
+
+export const readPatternColours = (element: Element): PatternColours => {
+  const style = getComputedStyle(element)
+  const token = (name: string) => style.getPropertyValue(name).trim()
+  return { ink: token('--ink'), lane: token('--panel-2'), look: token('--look') }
+}
+
+/** Value of the grid between its points. */
+function between(
+  values: ArrayLike<number>,
+  points: number,
+  j: number,
+  i: number,
+  u: number,
+  v: number,
+): number {
+  const a = j * points + i
+  const near = values[a]! + (values[a + 1]! - values[a]!) * v
+  const far = values[a + points]! + (values[a + points + 1]! - values[a + points]!) * v
+  return near + (far - near) * u
+}
+
+interface Paper {
+  readonly x: (y: number) => number
+  readonly y: (radius: number) => number
+}
+
+function paperFor({ y, radius }: BearingPattern, width: number, height: number): Paper {
+  const half = Math.max(...y.map(Math.abs))
+  const high = Math.max(...radius)
+  const low = Math.min(...radius)
+  return {
+    x: (at) => width / 2 + (at / half) * (width / 2 - PAD),
+    y: (at) => height - PAD - ((at - low) / (high - low)) * (height - 2 * PAD),
+  }
+}
+
+/** Edge of the flank: the tip over the face and the foot back again. */
+function traceFlank(
+  ctx: CanvasRenderingContext2D,
+  { planes, points, y, radius }: BearingPattern,
+  paper: Paper,
+): void {
+  ctx.beginPath()
+  for (let j = 0; j < planes; j++) ctx.lineTo(paper.x(y[j]!), paper.y(radius[j * points]!))
+  for (let j = planes - 1; j >= 0; j--) ctx.lineTo(paper.x(y[j]!), paper.y(radius[j * points + points - 1]!))
+  ctx.closePath()
+}
+
+/** Fills what came nearer than the film, cut fine enough for a smooth edge. */
+function fillMarked(
+  ctx: CanvasRenderingContext2D,
+  pattern: BearingPattern,
+  paper: Paper,
+  film: number,
+): void {
+  const { planes, points, y, radius, gap } = pattern
+  ctx.beginPath()
+  for (let j = 0; j < planes - 1; j++) {
+    for (let i = 0; i < points - 1; i++) {
+      for (let k = 0; k < FINER * FINER; k++) {
+        const u = Math.floor(k / FINER) / FINER
+        const v = (k % FINER) / FINER
+        const step = 1 / FINER
+        if (between(gap, points, j, i, u + step / 2, v + step / 2) > film) continue
+        const left = paper.x(y[j]! + (y[j + 1]! - y[j]!) * u)
+        const right = paper.x(y[j]! + (y[j + 1]! - y[j]!) * (u + step))
+        ctx.moveTo(left, paper.y(between(radius, points, j, i, u, v)))
+        ctx.lineTo(right, paper.y(between(radius, points, j, i, u + step, v)))
+        ctx.lineTo(right, paper.y(between(radius, points, j, i, u + step, v + step)))
+        ctx.lineTo(left, paper.y(between(radius, points, j, i, u, v + step)))
+        ctx.closePath()
+      }
+    }
+  }
+  ctx.fill()
+}
+
+export function drawPattern(
+  canvas: HTMLCanvasElement,
+  pattern: BearingPattern,
+  film: number,
+  colours: PatternColours,
+): void {
+  const { clientWidth: width, clientHeight: height } = canvas
+  const ctx = canvas.getContext('2d')
+  if (width === 0 || height === 0 || !ctx) return
+  const ratio = Math.min(3, devicePixelRatio)
+  canvas.width = Math.round(width * ratio)
+  canvas.height = Math.round(height * ratio)
+  ctx.setTransform(ratio, 0, 0, ratio, 0, 0)
+  const paper = paperFor(pattern, width, height)
+  traceFlank(ctx, pattern, paper)
+  ctx.fillStyle = colours.lane
+  ctx.fill()
+  ctx.fillStyle = colours.look
+  fillMarked(ctx, pattern, paper, film)
+  traceFlank(ctx, pattern, paper)
+  ctx.lineJoin = 'round'
+  ctx.lineWidth = 1.5
+  ctx.strokeStyle = colours.ink
+  ctx.stroke()
+}
