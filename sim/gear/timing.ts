@@ -90,12 +90,55 @@ export function assemblyPhase(pair: TimedPair, toothOffset: number): AssemblyPha
 /** Every different way to put the left wheel in, the one with most room first; equals by the tooth. */
 export function assemblyPhases(pair: TimedPair): readonly AssemblyPhase[] {
   const { teeth, rows } = pair
-  const phases = Array.from({ length: phaseCount(teeth, rows.count) }, (_, tooth) =>
-    assemblyPhase(pair, tooth),
+  const pitch = rowPitch(rows.count)
+  // an offset and its mirror image leave the same room
+  const seen = new Map<number, LeastClearance>()
+  const leastAt = (offset: number): LeastClearance => {
+    const key = Math.round(Math.min(offset, pitch - offset) / ROUNDING)
+    const least = seen.get(key) ?? leastClearance(rows, offset)
+    seen.set(key, least)
+    return least
+  }
+  const phases = Array.from({ length: phaseCount(teeth, rows.count) }, (_, toothOffset): AssemblyPhase => {
+    const offset = rowOffset(pair, toothOffset)
+    const least = leastAt(offset)
+    return { toothOffset, offset, distance: least.distance, clear: clears(pair, least) }
+  })
+  return phases.sort((one, other) =>
+    Math.abs(one.distance - other.distance) < 1e-6
+      ? one.toothOffset - other.toothOffset
+      : other.distance - one.distance,
   )
-  return phases.sort((a, b) =>
-    Math.abs(a.distance - b.distance) < 1e-6 ? a.toothOffset - b.toothOffset : b.distance - a.distance,
-  )
+}
+
+/** Smallest step from one offset to the next while zones are looked for, in row pitches. */
+const LEAST_ZONE_STEP = 1 / 4000
+
+/**
+ * Offsets D, from and to, within a row pitch, at which the rows come down to `need` somewhere in a turn. Only one of
+ * the two rows moves with D, and its tip fastest, so from one look to the next it is safe to go as far as
+ * the distance to the need divided by Rb.
+ */
+export function clashZones({
+  rows,
+  need,
+}: Pick<TimedPair, 'rows' | 'need'>): readonly (readonly [number, number])[] {
+  const half = rowPitch(rows.count) / 2
+  const zones: [number, number][] = []
+  let began: number | null = null
+  let offset = 0
+  while (offset < half) {
+    const over = leastClearance(rows, offset).distance - need
+    if (over <= 0) began ??= offset
+    else if (began !== null) {
+      zones.push([began, offset])
+      began = null
+    }
+    offset += Math.max(Math.abs(over) / rows.sweepRadius, LEAST_ZONE_STEP * 2 * half)
+  }
+  const mirrored = zones.map(([from, to]): [number, number] => [2 * half - to, 2 * half - from]).reverse()
+  if (began !== null) zones.push([began, 2 * half - began])
+  return [...zones, ...mirrored]
 }
 
 /** The tooth nearest to a given one that clears, either way, with its least distance; null where none does. */

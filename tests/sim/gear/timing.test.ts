@@ -6,6 +6,7 @@ import {
   assemblyPhase,
   assemblyPhases,
   clashAhead,
+  clashZones,
   nearestClearPhase,
   neededDistance,
   phaseCount,
@@ -198,6 +199,31 @@ describe('ways to put the left wheel in', () => {
   test('there is none where no tooth clears, nor where the tips strike the other hub', () => {
     expect(nearestClearPhase({ ...pair, need: 20 }, 0)).toBe(null)
     expect(nearestClearPhase({ ...pair, rows: rowsOf(6, 54) }, 0)).toBe(null)
+  })
+})
+
+describe('zones of offsets that clash', () => {
+  test.each([1, 3, 4, 6, 9])('with %i rows hold every offset that clashes and none that clears', (count) => {
+    const { rows, need } = pairOf(1, 20, count)
+    const pitch = rowPitch(count)
+    const zones = clashZones({ rows, need })
+    let [clear, clash] = [0, 0]
+    for (let n = 0; n <= 200; n++) {
+      const offset = (n / 200) * pitch
+      const fromEdge = Math.min(...zones.flat().map((edge) => Math.abs(edge - offset)))
+      if (fromEdge < pitch / 1000) continue
+      const within = zones.some(([from, to]) => from < offset && offset < to)
+      const meets = leastClearance(rows, offset).distance <= need
+      expect([offset, within]).toEqual([offset, meets])
+      if (meets) clash++
+      else clear++
+    }
+    expect(clash).toBeGreaterThan(0)
+    expect(clear + clash).toBeGreaterThan(190)
+  })
+
+  test('are none where the sweeps do not reach each other', () => {
+    expect(clashZones({ rows: rowsOf(6, 26), need: 3 })).toEqual([])
   })
 })
 

@@ -45,8 +45,8 @@ const MOST_BLADES = 3
 export const hasBlades = ({ output }: Layout): boolean => output.tufts <= MOST_BLADES
 
 /** Angle about +y, from +x, of a row at the angle `chi` from -x on towards the viewer: half a turn further. */
-const aboutYOfRow = (chi: number, row: number, rows: number): number =>
-  Math.PI + chi + (row * 2 * Math.PI) / rows
+const aboutYOfRow = (chi: number, row: number, count: number): number =>
+  Math.PI + chi + (row * 2 * Math.PI) / count
 
 /** Blades that taper to a rounded tip, `tuftThickness` thick. */
 function blades({ output }: Layout, firstRow: number, material: Material, detail: Detail): InstancedMesh {
@@ -69,7 +69,12 @@ function blades({ output }: Layout, firstRow: number, material: Material, detail
 }
 
 /** Straight rows, `tuftThickness` thick, that no bristle leaves. */
-function rows({ output }: Layout, firstRow: number, material: Material, detail: Detail): InstancedMesh {
+function bristleRows(
+  { output }: Layout,
+  firstRow: number,
+  material: Material,
+  detail: Detail,
+): InstancedMesh {
   const { hubRadius, brushRadius, brushHeight, tufts, tuftThickness } = output
   const high = detail === 'high'
   const [levels, sides] = high ? [20, 5] : [11, 3]
@@ -114,4 +119,6 @@ export const sweepers = (
   material: Material,
   detail: Detail,
 ): InstancedMesh =>
-  hasBlades(layout) ? blades(layout, firstRow, material, detail) : rows(layout, firstRow, material, detail)
+  hasBlades(layout)
+    ? blades(layout, firstRow, material, detail)
+    : bristleRows(layout, firstRow, material, detail)

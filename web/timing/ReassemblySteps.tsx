@@ -1,0 +1,203 @@
+/** Take the left wheel out, put it in at a tooth, and turn by hand to see whether the rows clear. */
+import { useEffect, useId, useRef } from 'react'
+import { Icon } from '../instrument/Icon.tsx'
+import { StepField } from '../instrument/StepField.tsx'
+import { toothTicks, wheelTicks } from './reassembly.ts'
+import { distanceText, rowsWord } from './timing-words.ts'
+import type { Exercise, Reassembly } from './use-reassembly.ts'
+import type { Timing } from './use-timing.ts'
+
+interface StepProps {
+  readonly timing: Timing
+  readonly reassembly: Reassembly
+}
+
+/** After a step its first control has the focus, as the one that was pressed is gone. */
+function useFocusOfStep(step: Exercise['step']) {
+  const box = useRef<HTMLElement>(null)
+  const before = useRef(step)
+  useEffect(() => {
+    if (before.current === step) return
+    before.current = step
+    const control = box.current?.querySelector<HTMLElement>('input') ?? box.current?.querySelector('button')
+    control?.focus()
+  }, [step])
+  return box
+}
+
+export function ReassemblySteps({ timing, reassembly }: StepProps) {
+  const title = useId()
+  const { step } = reassembly.exercise
+  const box = useFocusOfStep(step)
+  return (
+    <section ref={box} aria-labelledby={title} className="timing-exercise">
+      <h3 id={title}>Put it back together</h3>
+      {step === 'together' && <Together timing={timing} reassembly={reassembly} />}
+      {step === 'out' && <Out timing={timing} reassembly={reassembly} />}
+      {step === 'in' && <In timing={timing} reassembly={reassembly} />}
+    </section>
+  )
+}
+
+function Together({ timing, reassembly }: StepProps) {
+  return (
+    <>
+      <p>
+        Take the left wheel out, put it in at another tooth, and turn by hand to see whether the{' '}
+        {rowsWord(timing.pair)} clear.
+      </p>
+      <p className="small">
+        Unplug a real machine before opening it. Follow local codes and licensed practice.
+      </p>
+      <button type="button" className="button" onClick={reassembly.takeOut}>
+        Take the left wheel out
+      </button>
+    </>
+  )
+}
+
+function Out({ timing, reassembly }: StepProps) {
+  const { exercise, choose, put, leave } = reassembly
+  const { pair } = timing
+  if (exercise.step !== 'out') return null
+  const { tooth, refused } = exercise
+  return (
+    <>
+      <p>
+        The case is up and both wheels are out, with shafts and outputs. The right one goes back as it was.
+      </p>
+      <StepField
+        label="Put the left wheel in at tooth"
+        value={tooth}
+        min={0}
+        max={pair.teeth - 1}
+        less="One tooth less"
+        more="One tooth more"
+        onChange={(next) => {
+          choose(next)
+          return null
+        }}
+      />
+      {refused !== null && (
+        <p className="timing-finding">
+          <span className="timing-swatch" />
+          <span>
+            <b>It does not go in here.</b> The {rowsWord(pair)} would stand {distanceText(refused)} from each
+            other, and they need {distanceText(pair.need)}. Choose another tooth.
+          </span>
+        </p>
+      )}
+      <div className="timing-buttons">
+        <button type="button" className="button main" onClick={put}>
+          Put it in
+        </button>
+        <button type="button" className="button" onClick={leave}>
+          Leave it as it was
+        </button>
+      </div>
+    </>
+  )
+}
+
+function In({ timing, reassembly }: StepProps) {
+  const { exercise, turning, turn, takeOut } = reassembly
+  const { pair } = timing
+  if (exercise.step !== 'in') return null
+  const { tooth, turned, meets } = exercise
+  const whole = wheelTicks(pair)
+  const done = meets !== null || turned >= whole
+  return (
+    <>
+      <p>
+        In at tooth {tooth}. Turn by hand through one wheel turn, {pair.teeth} teeth.
+      </p>
+      <Progress teeth={pair.teeth} passed={turned / toothTicks(pair)} meets={meets} />
+      {!done && (
+        <div className="timing-buttons">
+          <button
+            type="button"
+            className="button main"
+            aria-disabled={turning}
+            onClick={() => turn(toothTicks(pair))}
+          >
+            Turn one tooth
+          </button>
+          <button
+            type="button"
+            className="button"
+            aria-disabled={turning}
+            onClick={() => turn(whole - turned)}
+          >
+            Turn the rest
+          </button>
+        </div>
+      )}
+      <Finding timing={timing} meets={meets} clears={meets === null && turned >= whole} />
+      <button type="button" className="button" onClick={takeOut}>
+        Take it out again
+      </button>
+    </>
+  )
+}
+
+interface ProgressProps {
+  readonly teeth: number
+  readonly passed: number
+  readonly meets: number | null
+}
+
+/** One mark a tooth: passed, to come, and the one at which the rows would meet. */
+function Progress({ teeth, passed, meets }: ProgressProps) {
+  const whole = Math.floor(passed + 1e-9)
+  return (
+    <div className="timing-progress">
+      <div
+        className="timing-teeth"
+        role="progressbar"
+        aria-label="Teeth passed"
+        aria-valuemin={0}
+        aria-valuemax={teeth}
+        aria-valuenow={whole}
+      >
+        {Array.from({ length: teeth }, (_, n) => (
+          <span key={n} data-tooth={n + 1 === meets ? 'meets' : n < whole ? 'passed' : 'ahead'} />
+        ))}
+      </div>
+      <span className="number">
+        {whole} of {teeth}
+      </span>
+    </div>
+  )
+}
+
+interface FindingProps {
+  readonly timing: Timing
+  readonly meets: number | null
+  readonly clears: boolean
+}
+
+function Finding({ timing, meets, clears }: FindingProps) {
+  const { pair, chosen } = timing
+  if (meets !== null)
+    return (
+      <div className="note">
+        <span>
+          <Icon name="look" />
+        </span>
+        <p>
+          <b>Stopped before tooth {meets}.</b> There the {rowsWord(pair)} would come nearer than{' '}
+          {distanceText(pair.need)}.
+        </p>
+      </div>
+    )
+  if (!clears) return null
+  return (
+    <p className="timing-finding">
+      <Icon name="check" />
+      <span>
+        <b>Clear over a whole turn.</b> The {rowsWord(pair)} keep {distanceText(chosen.distance)} and need{' '}
+        {distanceText(pair.need)}: {distanceText(chosen.distance - pair.need)} is left.
+      </span>
+    </p>
+  )
+}

@@ -1,0 +1,90 @@
+/** How the two outputs pass each other: the dial, the teeth to choose from, and putting it back together. */
+import { useEffect, useRef } from 'react'
+import { clearanceAt } from '../../sim/gear/row-clearance.ts'
+import { useMachine, useWorkshop } from '../frame/workshop.ts'
+import { Dial } from './Dial.tsx'
+import { DistanceStrip } from './DistanceStrip.tsx'
+import { PhaseList } from './PhaseList.tsx'
+import { ReassemblySteps } from './ReassemblySteps.tsx'
+import { RowsPicture } from './RowsPicture.tsx'
+import { leftRowAngle, rightRowAngle } from './row-angles.ts'
+import { angleText, distanceText, headline, rowsWord, zonesText } from './timing-words.ts'
+import { useReassembly } from './use-reassembly.ts'
+import { type Timing, useTiming } from './use-timing.ts'
+import './timing.css'
+
+export function TimingPanel() {
+  const timing = useTiming(useMachine((machine) => machine))
+  const reassembly = useReassembly(timing)
+  const { exercise } = reassembly
+  const { pair, chosen, zones } = timing
+  const turned = exercise.step === 'in' && (exercise.meets !== null || exercise.turned > 0)
+  const covered = exercise.step === 'out' || (exercise.step === 'in' && !turned)
+  return (
+    <div className="timing">
+      {covered ? (
+        <p>Dial and teeth are covered until the hand has turned.</p>
+      ) : (
+        <section className="timing-head">
+          <p className="timing-headline">{headline(chosen, pair)}</p>
+          <Dial timing={timing} />
+          <div className="timing-angle">
+            <span className="number">{angleText(chosen.offset)}</span>
+            <p>
+              The right {rowsWord(pair)} are this far ahead of the left ones. {zonesText(zones, pair)}
+            </p>
+          </div>
+        </section>
+      )}
+      <RowsPicture timing={timing} out={exercise.step === 'out'} />
+      {!covered && <Distances timing={timing} />}
+      <ReassemblySteps timing={timing} reassembly={reassembly} />
+      {!covered && <PhaseList timing={timing} />}
+    </div>
+  )
+}
+
+function Distances({ timing }: { readonly timing: Timing }) {
+  const { pair, chosen } = timing
+  return (
+    <section>
+      <h3>Distance of the {rowsWord(pair)}</h3>
+      <dl className="timing-distances">
+        <div>
+          <dt>Now</dt>
+          <dd>
+            <DistanceNow timing={timing} />
+          </dd>
+        </div>
+        <div>
+          <dt>Least in a turn</dt>
+          <dd className="number">{distanceText(chosen.distance)}</dd>
+        </div>
+        <div>
+          <dt>Needed</dt>
+          <dd className="number">{distanceText(pair.need)}</dd>
+        </div>
+      </dl>
+      <DistanceStrip timing={timing} />
+    </section>
+  )
+}
+
+/** Painted with every frame. */
+function DistanceNow({ timing }: { readonly timing: Timing }) {
+  const { frame } = useWorkshop()
+  const now = useRef<HTMLSpanElement>(null)
+  const { layout, pair } = timing
+  useEffect(() => {
+    const painter = () => {
+      const u = rightRowAngle(layout, frame.state.turns, frame.play)
+      const offset = u - leftRowAngle(layout, frame.state.turns, frame.play)
+      const text = distanceText(clearanceAt(pair.rows, u, offset))
+      if (now.current && now.current.textContent !== text) now.current.textContent = text
+    }
+    frame.painters.add(painter)
+    painter()
+    return () => void frame.painters.delete(painter)
+  }, [frame, layout, pair])
+  return <span ref={now} className="number" />
+}

@@ -1,0 +1,40 @@
+/** Sentences about the timing of the two outputs, and numbers as they stand in them. */
+import type { AssemblyPhase, TimedPair } from '../../sim/gear/timing.ts'
+import { rowPitch } from '../../sim/gear/row-clearance.ts'
+import { degrees } from '../../sim/quantity/convert.ts'
+
+/** To a tenth, without a needless zero. */
+export const tenths = (value: number): string => String(Number(value.toFixed(1)))
+
+export const angleText = (angle: number): string => `${tenths(degrees(angle))}°`
+/** A distance that is compared with a limit keeps its tenth. */
+export const distanceText = (length: number): string => `${length.toFixed(1)} mm`
+
+export const teethText = (count: number): string => (count === 1 ? '1 tooth' : `${count} teeth`)
+
+/** 'bristle rows', or 'blades' where there are so few of them. */
+export const rowsWord = ({ rows }: Pick<TimedPair, 'rows'>): string => (rows.count <= 3 ? 'blades' : 'rows')
+
+export function headline({ distance, clear }: AssemblyPhase, pair: TimedPair): string {
+  if (clear) return `Clear by ${distanceText(distance - pair.need)}`
+  return distance === 0 ? 'They strike each other' : 'They come too near'
+}
+
+/** Below and above which offsets the rows meet. */
+export function zonesText(zones: readonly (readonly [number, number])[], pair: TimedPair): string {
+  const pitch = rowPitch(pair.rows.count)
+  const what = pair.rows.count <= 3 ? 'Blades' : 'Rows'
+  if (zones.length === 0) return `${what} pass clear at any angle.`
+  const [first, last] = [zones[0]!, zones.at(-1)!]
+  if (first[0] === 0 && first[1] >= pitch / 2) return `${what} meet at every angle.`
+  if (zones.length === 2 && first[0] === 0 && last[1] === pitch)
+    return `${what} meet below ${angleText(first[1])} and above ${angleText(last[0])}.`
+  return `${what} meet in the hatched angles.`
+}
+
+export const phaseSentence = (pair: TimedPair, count: number): string => {
+  const pitch = angleText(rowPitch(pair.rows.count))
+  const tooth = angleText((2 * Math.PI) / pair.teeth)
+  const ways = count === 1 ? 'which is the same for every tooth' : `which gives ${count} different angles`
+  return `A tooth further turns the left ${rowsWord(pair)} by ${tooth} of the ${pitch} between two, ${ways}.`
+}
