@@ -10,6 +10,7 @@ const loaders = {
   readings: () => import('./instrument/Readings.tsx'),
   contact: () => import('./gears/ContactPanel.tsx'),
   forces: () => import('./gears/ForcesPanel.tsx'),
+  timing: () => import('./timing/TimingPanel.tsx'),
   arrows: () => import('./gears/ForceArrowsFeed.tsx'),
 }
 
@@ -20,6 +21,7 @@ export const DesignFacts = lazy(async () => ({ default: (await loaders.facts()).
 export const Readings = lazy(async () => ({ default: (await loaders.readings()).Readings }))
 export const ContactPanel = lazy(async () => ({ default: (await loaders.contact()).ContactPanel }))
 export const ForcesPanel = lazy(async () => ({ default: (await loaders.forces()).ForcesPanel }))
+export const TimingPanel = lazy(async () => ({ default: (await loaders.timing()).TimingPanel }))
 export const ForceArrowsFeed = lazy(async () => ({ default: (await loaders.arrows()).ForceArrowsFeed }))
 
 /** Fetches all of it, so that nothing is waited for later, nor missing when the network goes. */

@@ -4,13 +4,15 @@ import type { ContactField } from '../../sim/gear/contact-field.ts'
 import type { Side } from '../../sim/gear/gear-numbers.ts'
 import { axialPitch } from '../../sim/gear/proportions.ts'
 import type { Machine } from '../../sim/machine/machine.ts'
-import { useWorkshop } from '../frame/workshop.ts'
+import { useView, useWorkshop } from '../frame/workshop.ts'
 import { MarkSign } from '../instrument/MarkSign.tsx'
 import { givenFigure } from '../instrument/reading-text.ts'
 import { closeUp, drawnTimes, gapTimes, widestPlane } from './close-up.ts'
 import { PITCHES } from './close-up-picture.ts'
 import { attachCloseUp } from './close-up-surface.ts'
 import { touchWords } from './contact-words.ts'
+import { MeshActions } from './MeshActions.tsx'
+import { keepSign } from './panels.ts'
 import { Slider } from './Slider.tsx'
 import { Switch } from './Switch.tsx'
 import { newTouching } from './touching.ts'
@@ -87,6 +89,7 @@ export function CloseUpFigure({ machine, fields, side, onSide }: CloseUpProps) {
         Seen from above, the thread grey, drawn {drawnTimes(pitch, HEIGHT, PITCHES)} times life size. Dots:
         where they touch. Line: the path on which contact runs. Cross: pitch point.
       </p>
+      <MeshActions />
       <Slider
         label="Plane"
         least={-widest}
@@ -99,6 +102,19 @@ export function CloseUpFigure({ machine, fields, side, onSide }: CloseUpProps) {
       {gearing.backlash > 0 && times > 1 && (
         <Switch label={`Gap drawn ${times} times as wide`} on={wide} onChange={setWide} />
       )}
+      <KeepLines />
     </section>
+  )
+}
+
+function KeepLines() {
+  const workshop = useWorkshop()
+  const kept = useView(({ keptSigns }) => keptSigns.includes('contact'))
+  return (
+    <Switch
+      label="Keep the lines on the stage"
+      on={kept}
+      onChange={(keep) => keepSign(workshop, 'contact', keep)}
+    />
   )
 }
