@@ -84,16 +84,37 @@ export function writeSpaceEdge(
   const step = (2 * end) / SAMPLES
   let best = 0
   let most = -Infinity
+  let top = 0
+  let highest = -Infinity
+  let before = Infinity
+  let last = Infinity
   for (let i = 0; i <= SAMPLES; i++) {
     const value = sigma * reach(i * step - end)
     if (value > most) {
       most = value
       best = i
     }
+    if (last >= before && last >= value && last > highest) {
+      highest = last
+      top = i - 1
+    }
+    before = last
+    last = value
   }
-  const low = Math.max(-end, (best - 1) * step - end)
-  const high = Math.min(end, (best + 1) * step - end)
+  const at = (i: number) => Math.min(end, Math.max(-end, i * step - end))
+  const touching = (i: number) => {
+    const from = slope(at(i)) > 0 ? i : i - 1
+    return crossing(slope, at(from), at(from + 1))
+  }
   out.corner = (best === 0 && slope(-end) <= 0) || (best === SAMPLES && slope(end) >= 0) || step === 0
-  out.contact = out.corner ? best * step - end : crossing(slope, low, high)
+  out.contact = out.corner ? at(best) : touching(best)
+  if (out.corner && top > 0) {
+    // Just above an undercut fillet the flank reaches farther than the corner, but between two samples.
+    const onFlank = touching(top)
+    if (sigma * reach(onFlank) > most) {
+      out.contact = onFlank
+      out.corner = false
+    }
+  }
   out.chi = reach(out.contact) + sigma * cutter.widening
 }
