@@ -26,12 +26,12 @@ interface Placed {
 }
 
 /** Pictures side by side, their origins on one line, each with its heading above; spread over a width, if given. */
-function row(pictures: readonly PictureOf[], over = 0): Placed {
-  const taken = pictures.reduce((sum, { left, right }) => sum + left + right, 0)
-  const gap = Math.max(GAP, (over - taken) / Math.max(1, pictures.length - 1))
-  const up = Math.max(...pictures.map((each) => each.up)) + HEAD
+function row(side: readonly PictureOf[], over: number): Placed {
+  const taken = side.reduce((sum, { left, right }) => sum + left + right, 0)
+  const gap = Math.max(GAP, (over - taken) / Math.max(1, side.length - 1))
+  const up = Math.max(...side.map((each) => each.up)) + HEAD
   let x = 0
-  const marks = pictures.flatMap(({ heading, marks: drawn, left, right }) => {
+  const marks = side.flatMap(({ heading, marks: drawn, left, right }) => {
     const placed = [
       label(x, HEADING, heading, { anchor: 'start', size: HEADING, bold: true }),
       place(x + left, up, drawn),
@@ -39,7 +39,7 @@ function row(pictures: readonly PictureOf[], over = 0): Placed {
     x += left + right + gap
     return placed
   })
-  return { marks, width: x - gap, height: up + Math.max(...pictures.map(({ down }) => down)) }
+  return { marks, width: x - gap, height: up + Math.max(...side.map(({ down }) => down)) }
 }
 
 function stack(rows: readonly Placed[]): Placed {
@@ -52,13 +52,14 @@ function stack(rows: readonly Placed[]): Placed {
   return { marks, width: Math.max(...rows.map(({ width }) => width)), height: y - GAP }
 }
 
-function pictures(gearing: GearNumbers, scale: number): Placed {
+/** `over` - a width to spread them over [mm] */
+function pictures(gearing: GearNumbers, scale: number, over = 0): Placed {
   const larger = SCALES.find((each) => each * meshWindow(gearing) <= WIDEST_MESH) ?? SCALES.at(-1)!
   const mesh = meshPicture(gearing, larger)
   const told = { ...mesh, heading: `${mesh.heading}, ${scaleText(larger)}` }
   return stack([
-    row([wheelFacePicture(gearing, scale), wheelSectionPicture(gearing, scale)]),
-    row([wormPicture(gearing, scale), told]),
+    row([wheelFacePicture(gearing, scale), wheelSectionPicture(gearing, scale)], over),
+    row([wormPicture(gearing, scale), told], over),
   ])
 }
 
@@ -122,7 +123,7 @@ export interface SheetDrawing extends Drawing {
 export function sheetDrawing(machineName: string, gearing: GearNumbers, room: Room): SheetDrawing {
   const least = SCALES.at(-1)!
   const scale = SCALES.find((each) => fits(pictures(gearing, each), room)) ?? least
-  const { marks, width, height } = pictures(gearing, scale)
+  const { marks, width, height } = pictures(gearing, scale, room.width)
   return { title: titled(machineName), scale, width, height, marks }
 }
 

@@ -37,14 +37,14 @@ export function begin(request: Request, tell: Tell): Work {
       instead()
       return
     }
-    worker.onerror = instead
-    worker.onmessage = ({ data }: MessageEvent<Report>) => {
+    worker.addEventListener('error', instead)
+    worker.addEventListener('message', ({ data }: MessageEvent<Report>) => {
       if ('progress' in data) tell(data.progress)
       else {
         worker?.terminate()
         resolve(data.answer)
       }
-    }
+    })
     worker.postMessage(request)
   })
   return { done, cancel: () => cancel() }

@@ -5,7 +5,7 @@ export type Report = { readonly progress: string } | { readonly answer: Answer }
 
 const post = (report: Report, transfer: Transferable[] = []) => self.postMessage(report, { transfer })
 
-self.onmessage = ({ data }: MessageEvent<Request>) => {
+self.addEventListener('message', ({ data }: MessageEvent<Request>) => {
   const done = answer(data, (progress) => post({ progress }))
   post({ answer: done }, done.file ? [done.file.buffer] : [])
-}
+})

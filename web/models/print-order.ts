@@ -48,10 +48,13 @@ const within = (value: number, { min, max }: { readonly min: number; readonly ma
   Math.min(max, Math.max(min, value))
 
 /** What a machine is printed with until somebody chooses otherwise. */
-export const firstChanges = (gearing: GearNumbers): PrintChanges => ({
-  clearance: within(USUAL_CLEARANCE, clearanceLimits(gearing)),
-  bore: within(gearing.boreDiameter, boreLimits(gearing)),
-  thinned: gearing.thinned,
+export const firstChanges = (gearing: GearNumbers): PrintChanges => chosenChanges(gearing, {})
+
+/** What was chosen, kept inside what this machine allows. */
+export const chosenChanges = (gearing: GearNumbers, wanted: Partial<PrintChanges>): PrintChanges => ({
+  clearance: within(wanted.clearance ?? USUAL_CLEARANCE, clearanceLimits(gearing)),
+  bore: within(wanted.bore ?? gearing.boreDiameter, boreLimits(gearing)),
+  thinned: wanted.thinned ?? gearing.thinned,
 })
 
 export const printGearing = (

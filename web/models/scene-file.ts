@@ -51,14 +51,13 @@ function materialOf(name: SubstanceName): Material {
 
 /** One mesh for each substance of a part; they share vertices. */
 function meshesOf(geometry: BufferGeometry, materials: Map<SubstanceName, Material>): Mesh[] {
-  const { index } = geometry
   const substances = geometry.getAttribute('substance')
   const corners = new Map<number, number[]>()
-  for (let i = 0; index !== null && i < index.count; i++) {
-    const number = substances?.getX(index.getX(i)) ?? 0
+  for (const corner of geometry.index!.array) {
+    const number = substances.getX(corner)
     const list = corners.get(number)
-    if (list) list.push(index.getX(i))
-    else corners.set(number, [index.getX(i)])
+    if (list) list.push(corner)
+    else corners.set(number, [corner])
   }
   return [...corners].map(([number, indices]) => {
     const name = SUBSTANCE_NAMES[number]!

@@ -20,7 +20,7 @@ function meshOf({ body, x, y }: PrintItem): Mesh {
 export function stlOf({ items }: PrintModel, name: string): Uint8Array<ArrayBuffer> {
   const group = new Group().add(...items.map(meshOf))
   const { buffer } = new STLExporter().parse(group, { binary: true })
-  const bytes = new Uint8Array(buffer as ArrayBuffer)
+  const bytes = new Uint8Array(buffer)
   const heading = (HEADING_BEFORE + name).replace(/[^ -~]/g, '?').slice(0, HEADING)
   bytes.set(new TextEncoder().encode(heading))
   return bytes
