@@ -11,6 +11,7 @@ const loaders = {
   contact: () => import('./gears/ContactPanel.tsx'),
   forces: () => import('./gears/ForcesPanel.tsx'),
   timing: () => import('./timing/TimingPanel.tsx'),
+  models: () => import('./models/ModelsPanel.tsx'),
   arrows: () => import('./gears/ForceArrowsFeed.tsx'),
 }
 
@@ -22,6 +23,7 @@ export const Readings = lazy(async () => ({ default: (await loaders.readings()).
 export const ContactPanel = lazy(async () => ({ default: (await loaders.contact()).ContactPanel }))
 export const ForcesPanel = lazy(async () => ({ default: (await loaders.forces()).ForcesPanel }))
 export const TimingPanel = lazy(async () => ({ default: (await loaders.timing()).TimingPanel }))
+export const ModelsPanel = lazy(async () => ({ default: (await loaders.models()).ModelsPanel }))
 export const ForceArrowsFeed = lazy(async () => ({ default: (await loaders.arrows()).ForceArrowsFeed }))
 
 /** Fetches all of it, so that nothing is waited for later, nor missing when the network goes. */

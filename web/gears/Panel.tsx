@@ -1,7 +1,7 @@
 /** The one panel of the right column: a row of tabs, and what belongs to the tab that is chosen. */
 import { type KeyboardEvent, Suspense } from 'react'
 import { useView, useWorkshop } from '../frame/workshop.ts'
-import { ContactPanel, DesignFacts, ForcesPanel, Readings, TimingPanel } from '../later.ts'
+import { ContactPanel, DesignFacts, ForcesPanel, ModelsPanel, Readings, TimingPanel } from '../later.ts'
 import type { PanelName } from '../store/view.ts'
 import { PANELS, openPanel, panelLabel } from './panels.ts'
 import './panel.css'
@@ -66,6 +66,6 @@ function Content({ panel, design }: { readonly panel: PanelName; readonly design
     case 'timing':
       return <TimingPanel />
     case 'models':
-      return null
+      return <ModelsPanel />
   }
 }
