@@ -54,6 +54,7 @@ function Part({ part, ...props }: MachinePartsProps & { readonly part: PartName 
       <mesh
         ref={(mesh) => {
           if (part === 'fan') parts.fan = mesh
+          if (part === 'frontBearing') parts.frontBearing = mesh
         }}
         geometry={solid}
         material={material}

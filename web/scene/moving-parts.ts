@@ -18,6 +18,8 @@ export interface MovingParts {
   readonly veils: Record<Turner, Object3D | null>
   readonly blurMaterials: Record<Turner, ShaderMaterial | null>
   fan: Object3D | null
+  /** Without the pointer that it carries */
+  frontBearing: Object3D | null
   fanBlur: Object3D | null
 }
 
@@ -32,6 +34,7 @@ export const newMovingParts = (): MovingParts => ({
   pointers: none<Object3D>(),
   blurMaterials: none<ShaderMaterial>(),
   fan: null,
+  frontBearing: null,
   fanBlur: null,
 })
 

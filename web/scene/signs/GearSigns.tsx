@@ -5,7 +5,11 @@ import type { Sign } from '../sign.ts'
 import type { StageLoop } from '../stage-loop.ts'
 import type { GearSignProps } from '../stage-props.ts'
 import type { Theme } from '../../material/substances.ts'
+import { timingSign } from '../../timing/stage-sign.ts'
+import { compoundSign } from './compound.ts'
 import { contactSign } from './contact.ts'
+import { forceSign } from './forces.ts'
+import { overlapSign } from './timing.ts'
 
 export interface GearSignsProps extends GearSignProps {
   readonly loop: StageLoop
@@ -16,13 +20,52 @@ export interface GearSignsProps extends GearSignProps {
 }
 
 export function GearSigns(props: GearSignsProps) {
-  const { gearSigns } = props
-  return <>{gearSigns.contact && <Contact {...props} />}</>
+  const { contact, compound, forces, timing } = props.gearSigns
+  return (
+    <>
+      {contact && <Contact {...props} />}
+      {compound && <Compound {...props} />}
+      {forces && <Forces {...props} />}
+      {timing && <Timing {...props} />}
+    </>
+  )
 }
 
 function Contact(props: GearSignsProps) {
   const { gearing } = props.bodies.machine
   return <SignObject {...props} sign={useMemo(() => contactSign(gearing), [gearing])} />
+}
+
+function Compound(props: GearSignsProps) {
+  const { loop, misplaced } = props
+  const { gearing } = props.bodies.machine
+  const { sense } = loop
+  return (
+    <SignObject
+      {...props}
+      sign={useMemo(() => compoundSign(gearing, misplaced, sense), [gearing, misplaced, sense])}
+    />
+  )
+}
+
+function Forces(props: GearSignsProps) {
+  const { loop, forceArrows, support } = props
+  const { layout } = props.bodies
+  const canvas = loop.renderer.domElement
+  const sign = useMemo(
+    () => forceSign(layout, forceArrows, support, canvas),
+    [layout, forceArrows, support, canvas],
+  )
+  return <SignObject {...props} sign={sign} />
+}
+
+function Timing(props: GearSignsProps) {
+  const { bodies, theme } = props
+  const sign = useMemo(() => {
+    const overlap = timingSign(bodies.machine)
+    return overlap && overlapSign(bodies.layout, overlap, theme)
+  }, [bodies, theme])
+  return sign && <SignObject {...props} sign={sign} />
 }
 
 function SignObject({ loop, wake, sign }: GearSignsProps & { readonly sign: Sign }) {

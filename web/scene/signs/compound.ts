@@ -1,0 +1,130 @@
+/**
+ * Marking compound: where the worm bears on the wheels' driving flanks over a whole mesh cycle, rubbed off its thread
+ * onto every tooth.
+ */
+import {
+  BufferAttribute,
+  BufferGeometry,
+  DoubleSide,
+  Group,
+  InstancedMesh,
+  Matrix4,
+  MeshStandardMaterial,
+} from 'three'
+import { type BearingPattern, bearingPattern } from '../../../sim/gear/bearing-pattern.ts'
+import type { GearNumbers, Side } from '../../../sim/gear/gear-numbers.ts'
+import { wheelReferenceRadius } from '../../../sim/gear/proportions.ts'
+import type { Flank } from '../../../sim/gear/wheel-flank.ts'
+import { farSidePhase, handSign } from '../../../sim/gear/wheel-motion.ts'
+import { radians } from '../../../sim/quantity/convert.ts'
+import { PART_NAMES } from '../../../sim/pose/parts.ts'
+import type { View } from '../../store/view.ts'
+import type { Sign } from '../sign.ts'
+
+/** Thickness of the compound on the thread [mm], common practice for a thin even coat */
+export const FILM = 0.006
+/** The coat lies this high over the drawn flank [mm]. */
+const LIFT = 0.02
+/** A dark neutral tone, which is none of the marks' colours. */
+const COMPOUND = '#26323a'
+const OPACITY = 0.88
+/** Part of the film from which the coat thins out towards its edge. */
+const EDGE = 0.55
+
+function coat(gap: number): number {
+  const t = Math.min(1, Math.max(0, (gap / FILM - EDGE) / (1 - EDGE)))
+  return OPACITY * (1 - t * t * (3 - 2 * t))
+}
+
+/** One flank, in the frame of the wheel; `turned` about +y, as the wheel was made [rad]. */
+function flankPatch(pattern: BearingPattern, turned: number, towardsSpace: 1 | -1): BufferGeometry {
+  const { planes, points, y, radius, chi, gap } = pattern
+  const positions = new Float32Array(3 * planes * points)
+  const colours = new Float32Array(4 * planes * points).fill(1)
+  const indices: number[] = []
+  for (let j = 0; j < planes; j++) {
+    for (let i = 0; i < points; i++) {
+      const k = j * points + i
+      const angle = chi[k]! + turned + (towardsSpace * LIFT) / radius[k]!
+      positions[3 * k] = -radius[k]! * Math.cos(angle)
+      positions[3 * k + 1] = y[j]!
+      positions[3 * k + 2] = radius[k]! * Math.sin(angle)
+      colours[4 * k + 3] = coat(gap[k]!)
+      if (i + 1 === points || j + 1 === planes) continue
+      indices.push(k, k + 1, k + points, k + 1, k + points + 1, k + points)
+    }
+  }
+  const geometry = new BufferGeometry()
+  geometry.setAttribute('position', new BufferAttribute(positions, 3))
+  geometry.setAttribute('color', new BufferAttribute(colours, 4))
+  geometry.setIndex(indices)
+  geometry.computeVertexNormals()
+  return geometry
+}
+
+function coatMaterial(): MeshStandardMaterial {
+  return new MeshStandardMaterial({
+    color: COMPOUND,
+    vertexColors: true,
+    transparent: true,
+    depthWrite: false,
+    roughness: 0.75,
+    side: DoubleSide,
+    polygonOffset: true,
+    polygonOffsetFactor: -2,
+    polygonOffsetUnits: -8,
+  })
+}
+
+function coatedTeeth(geometry: BufferGeometry, material: MeshStandardMaterial, teeth: number): InstancedMesh {
+  const mesh = new InstancedMesh(geometry, material, teeth)
+  for (let tooth = 0; tooth < teeth; tooth++)
+    mesh.setMatrixAt(tooth, new Matrix4().makeRotationY((2 * Math.PI * tooth) / teeth))
+  mesh.frustumCulled = false
+  mesh.renderOrder = 1
+  return mesh
+}
+
+const SIDES = [
+  { side: 'left', part: PART_NAMES.indexOf('leftWheel') },
+  { side: 'right', part: PART_NAMES.indexOf('rightWheel') },
+] as const satisfies readonly { side: Side; part: number }[]
+
+/** `sense` - of the worm about +z, which chooses the flanks that drive. */
+export function compoundSign(gearing: GearNumbers, misplaced: View['misplaced'], sense: 1 | -1): Sign {
+  const { wormStarts: z1, wheelTeeth: z2, axialModule } = gearing
+  const sigma: Flank = sense * handSign(gearing.hand) > 0 ? -1 : 1
+  const group = new Group()
+  const material = coatMaterial()
+  const off = { ...misplaced, tilt: radians(misplaced.tilt) }
+  const thinned = gearing.thinned === 'wheel' ? gearing.backlash / 2 : 0
+  const play = thinned / wheelReferenceRadius(axialModule, z2)
+  const wheels = SIDES.map(({ side }) => {
+    const own = side === 'left' ? -1 : 1
+    const turned = own * sigma * play + (side === 'left' ? farSidePhase(z1, z2) : 0)
+    const pattern = bearingPattern(gearing, side, sigma, off, FILM)
+    const towardsSpace = own * sigma > 0 ? -1 : 1
+    const wheel = coatedTeeth(flankPatch(pattern, turned, towardsSpace), material, z2)
+    group.add(wheel)
+    return wheel
+  })
+  return {
+    object: group,
+    paint({ parts }) {
+      for (let n = 0; n < SIDES.length; n++) {
+        const part = parts.groups[SIDES[n]!.part]
+        const wheel = wheels[n]!
+        if (part === null || part === undefined) continue
+        wheel.position.copy(part.position)
+        wheel.quaternion.copy(part.quaternion)
+      }
+    },
+    dispose() {
+      for (const wheel of wheels) {
+        wheel.geometry.dispose()
+        wheel.dispose()
+      }
+      material.dispose()
+    },
+  }
+}
