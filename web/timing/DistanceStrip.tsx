@@ -8,7 +8,7 @@ import { angleText, distanceText } from './timing-words.ts'
 import type { Timing } from './use-timing.ts'
 
 const WIDTH = 304
-const [TOP, BOTTOM, LEFT] = [8, 96, 34]
+const [TOP, BOTTOM, LEFT] = [10, 98, 38]
 const POINTS = 180
 
 /** Height of the picture [mm]: a little more than is ever reached, and not less than twice the need. */
@@ -52,7 +52,7 @@ export function DistanceStrip({ timing }: { readonly timing: Timing }) {
   return (
     <svg
       className="timing-strip"
-      viewBox={`0 0 ${WIDTH} 118`}
+      viewBox={`0 0 ${WIDTH} 120`}
       role="img"
       aria-label={`Distance over ${angleText(pitch)} of the wheels: least ${distanceText(chosen.distance)}, needed ${distanceText(need)}`}
     >
@@ -63,9 +63,12 @@ export function DistanceStrip({ timing }: { readonly timing: Timing }) {
       <path className="timing-thin" d={`M${LEFT} ${y(need)}H${WIDTH - 1}`} />
       <path className="timing-line" d={`M${LEFT} ${TOP}V${BOTTOM}H${WIDTH - 1}`} />
       <path className="timing-curve" d={`M${points.join('L')}`} />
-      <path ref={cursor} className="timing-cursor" d={`M${LEFT} ${TOP - 6}V${BOTTOM}`} />
+      <path ref={cursor} className="timing-cursor" d={`M${LEFT} ${BOTTOM}V${TOP}l-5 -8h10l-5 8`} />
       <text x={LEFT - 5} y={y(need) + 5} textAnchor="end">
         {need.toFixed(1)}
+      </text>
+      <text x={LEFT - 8} y={TOP + 5} textAnchor="end">
+        mm
       </text>
       <text x={LEFT} y={BOTTOM + 17}>
         0°

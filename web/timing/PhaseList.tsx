@@ -7,15 +7,16 @@ import { putIn } from './put-in.ts'
 import { angleText, distanceText, phaseSentence } from './timing-words.ts'
 import type { Timing } from './use-timing.ts'
 
-/** So many are shown before the rest is asked for. */
+/** So many are shown before the rest is asked for, unless that is hardly more. */
 const FIRST = 6
+const HARDLY_MORE = 4
 
 export function PhaseList({ timing }: { readonly timing: Timing }) {
   const { pair, phases, chosen } = timing
   const [all, setAll] = useState(false)
   const title = useId()
   const last = Math.max(FIRST, phases.indexOf(chosen) + 1)
-  const shown = all ? phases : phases.slice(0, last)
+  const shown = all || phases.length - last <= HARDLY_MORE ? phases : phases.slice(0, last)
   return (
     <section aria-labelledby={title}>
       <h3 id={title}>Tooth of the left wheel</h3>

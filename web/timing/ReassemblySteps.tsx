@@ -2,9 +2,8 @@
 import { useEffect, useId, useRef } from 'react'
 import { Icon } from '../instrument/Icon.tsx'
 import { StepField } from '../instrument/StepField.tsx'
-import { toothTicks, wheelTicks } from './reassembly.ts'
 import { distanceText, rowsWord } from './timing-words.ts'
-import type { Exercise, Reassembly } from './use-reassembly.ts'
+import type { Reassembly } from './use-reassembly.ts'
 import type { Timing } from './use-timing.ts'
 
 interface StepProps {
@@ -13,7 +12,7 @@ interface StepProps {
 }
 
 /** After a step its first control has the focus, as the one that was pressed is gone. */
-function useFocusOfStep(step: Exercise['step']) {
+function useFocusOfStep(step: string) {
   const box = useRef<HTMLElement>(null)
   const before = useRef(step)
   useEffect(() => {
@@ -27,14 +26,18 @@ function useFocusOfStep(step: Exercise['step']) {
 
 export function ReassemblySteps({ timing, reassembly }: StepProps) {
   const title = useId()
-  const { step } = reassembly.exercise
-  const box = useFocusOfStep(step)
+  const { exercise, done, said } = reassembly
+  const { step } = exercise
+  const box = useFocusOfStep(done ? 'done' : step)
   return (
     <section ref={box} aria-labelledby={title} className="timing-exercise">
       <h3 id={title}>Put it back together</h3>
       {step === 'together' && <Together timing={timing} reassembly={reassembly} />}
       {step === 'out' && <Out timing={timing} reassembly={reassembly} />}
       {step === 'in' && <In timing={timing} reassembly={reassembly} />}
+      <p className="unseen" role="status">
+        {said}
+      </p>
     </section>
   )
 }
@@ -100,42 +103,43 @@ function Out({ timing, reassembly }: StepProps) {
 }
 
 function In({ timing, reassembly }: StepProps) {
-  const { exercise, turning, turn, takeOut } = reassembly
+  const { exercise, passed, done, turning, turn, takeOut, finish } = reassembly
   const { pair } = timing
   if (exercise.step !== 'in') return null
-  const { tooth, turned, meets } = exercise
-  const whole = wheelTicks(pair)
-  const done = meets !== null || turned >= whole
+  const { tooth, meets } = exercise
   return (
     <>
       <p>
         In at tooth {tooth}. Turn by hand through one wheel turn, {pair.teeth} teeth.
       </p>
-      <Progress teeth={pair.teeth} passed={turned / toothTicks(pair)} meets={meets} />
-      {!done && (
-        <div className="timing-buttons">
-          <button
-            type="button"
-            className="button main"
-            aria-disabled={turning}
-            onClick={() => turn(toothTicks(pair))}
-          >
-            Turn one tooth
-          </button>
-          <button
-            type="button"
-            className="button"
-            aria-disabled={turning}
-            onClick={() => turn(whole - turned)}
-          >
-            Turn the rest
-          </button>
-        </div>
-      )}
-      <Finding timing={timing} meets={meets} clears={meets === null && turned >= whole} />
-      <button type="button" className="button" onClick={takeOut}>
-        Take it out again
-      </button>
+      <Progress teeth={pair.teeth} passed={Math.min(passed, pair.teeth)} meets={meets} />
+      {done && <Finding timing={timing} meets={meets} />}
+      <div className="timing-buttons">
+        {done ? (
+          <>
+            <button type="button" className="button" onClick={takeOut}>
+              Take it out again
+            </button>
+            <button type="button" className="button" onClick={finish}>
+              Done
+            </button>
+          </>
+        ) : (
+          <>
+            <button
+              type="button"
+              className="button main"
+              aria-disabled={turning}
+              onClick={() => turn('tooth')}
+            >
+              Turn one tooth
+            </button>
+            <button type="button" className="button" aria-disabled={turning} onClick={() => turn('rest')}>
+              Turn the rest
+            </button>
+          </>
+        )}
+      </div>
     </>
   )
 }
@@ -148,7 +152,6 @@ interface ProgressProps {
 
 /** One mark a tooth: passed, to come, and the one at which the rows would meet. */
 function Progress({ teeth, passed, meets }: ProgressProps) {
-  const whole = Math.floor(passed + 1e-9)
   return (
     <div className="timing-progress">
       <div
@@ -157,14 +160,14 @@ function Progress({ teeth, passed, meets }: ProgressProps) {
         aria-label="Teeth passed"
         aria-valuemin={0}
         aria-valuemax={teeth}
-        aria-valuenow={whole}
+        aria-valuenow={passed}
       >
         {Array.from({ length: teeth }, (_, n) => (
-          <span key={n} data-tooth={n + 1 === meets ? 'meets' : n < whole ? 'passed' : 'ahead'} />
+          <span key={n} data-tooth={n + 1 === meets ? 'meets' : n < passed ? 'passed' : 'ahead'} />
         ))}
       </div>
       <span className="number">
-        {whole} of {teeth}
+        {passed} of {teeth}
       </span>
     </div>
   )
@@ -173,10 +176,9 @@ function Progress({ teeth, passed, meets }: ProgressProps) {
 interface FindingProps {
   readonly timing: Timing
   readonly meets: number | null
-  readonly clears: boolean
 }
 
-function Finding({ timing, meets, clears }: FindingProps) {
+function Finding({ timing, meets }: FindingProps) {
   const { pair, chosen } = timing
   if (meets !== null)
     return (
@@ -185,12 +187,11 @@ function Finding({ timing, meets, clears }: FindingProps) {
           <Icon name="look" />
         </span>
         <p>
-          <b>Stopped before tooth {meets}.</b> There the {rowsWord(pair)} would come nearer than{' '}
-          {distanceText(pair.need)}.
+          <b>Stopped in time, at tooth {meets}.</b> Before it has passed the {rowsWord(pair)} would come
+          nearer than {distanceText(pair.need)}.
         </p>
       </div>
     )
-  if (!clears) return null
   return (
     <p className="timing-finding">
       <Icon name="check" />

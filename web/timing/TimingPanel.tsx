@@ -16,31 +16,36 @@ import './timing.css'
 export function TimingPanel() {
   const timing = useTiming(useMachine((machine) => machine))
   const reassembly = useReassembly(timing)
-  const { exercise } = reassembly
-  const { pair, chosen, zones } = timing
-  const turned = exercise.step === 'in' && (exercise.meets !== null || exercise.turned > 0)
-  const covered = exercise.step === 'out' || (exercise.step === 'in' && !turned)
+  const { exercise, done } = reassembly
+  const covered = exercise.step !== 'together' && !done
+  const head = covered ? null : <Head key="head" timing={timing} />
+  const picture = <RowsPicture key="picture" timing={timing} out={exercise.step === 'out'} />
+  const distances = covered ? null : <Distances key="distances" timing={timing} />
+  const steps = <ReassemblySteps key="steps" timing={timing} reassembly={reassembly} />
+  const list = covered ? null : <PhaseList key="list" timing={timing} />
   return (
     <div className="timing">
-      {covered ? (
-        <p>Dial and teeth are covered until the hand has turned.</p>
-      ) : (
-        <section className="timing-head">
-          <p className="timing-headline">{headline(chosen, pair)}</p>
-          <Dial timing={timing} />
-          <div className="timing-angle">
-            <span className="number">{angleText(chosen.offset)}</span>
-            <p>
-              The right {rowsWord(pair)} are this far ahead of the left ones. {zonesText(zones, pair)}
-            </p>
-          </div>
-        </section>
-      )}
-      <RowsPicture timing={timing} out={exercise.step === 'out'} />
-      {!covered && <Distances timing={timing} />}
-      <ReassemblySteps timing={timing} reassembly={reassembly} />
-      {!covered && <PhaseList timing={timing} />}
+      {exercise.step === 'together'
+        ? [head, picture, distances, steps, list]
+        : [picture, steps, head, distances, list]}
+      {covered && <p className="small">Dial and teeth are covered until the hand has turned.</p>}
     </div>
+  )
+}
+
+function Head({ timing }: { readonly timing: Timing }) {
+  const { pair, chosen, zones } = timing
+  return (
+    <section className="timing-head">
+      <p className="timing-headline">{headline(chosen, pair)}</p>
+      <Dial timing={timing} />
+      <div className="timing-angle">
+        <span className="number">{angleText(chosen.offset)}</span>
+        <p>
+          The right {rowsWord(pair)} are this far ahead of the left ones. {zonesText(zones, pair)}
+        </p>
+      </div>
+    </section>
   )
 }
 

@@ -34,6 +34,9 @@ export function handTurnOf(pair: TimedPair, toothOffset: number, u: number, want
   return free < wanted ? { ticks: free, short: true } : { ticks: wanted, short: false }
 }
 
+/** Whole teeth in so many ticks; a tooth that is short of nothing but rounding has passed. */
+export const teethPassed = (pair: TimedPair, ticks: number): number =>
+  Math.max(0, Math.floor(ticks / toothTicks(pair) + 1e-9))
+
 /** Number of the tooth, counted from 1 where the wheel went in, in whose passing the rows would meet. */
-export const meetingTooth = (pair: TimedPair, turnedTicks: number): number =>
-  Math.floor(turnedTicks / toothTicks(pair) + 1e-9) + 1
+export const meetingTooth = (pair: TimedPair, ticks: number): number => teethPassed(pair, ticks) + 1

@@ -1,11 +1,19 @@
 /** The exercise of taking the left wheel out and putting it back, step by step. */
 import { useEffect, useState } from 'react'
 import { useStore } from 'zustand'
-import { type WormTurns, copyTurns, noTurns } from '../../sim/drive/turns.ts'
+import { type WormTurns, copyTurns, noTurns, ticksBetween } from '../../sim/drive/turns.ts'
+import type { TimedPair } from '../../sim/gear/timing.ts'
 import { hold, turnByHand } from '../frame/frame.ts'
 import { useView, useWorkshop } from '../frame/workshop.ts'
 import { putIn } from './put-in.ts'
-import { distanceAsPutIn, handTurnOf, meetingTooth, toothTicks, wheelTicks } from './reassembly.ts'
+import {
+  distanceAsPutIn,
+  handTurnOf,
+  meetingTooth,
+  teethPassed,
+  toothTicks,
+  wheelTicks,
+} from './reassembly.ts'
 import { rightRowAngle } from './row-angles.ts'
 import { distanceText } from './timing-words.ts'
 import { type Timing, sameTooth } from './use-timing.ts'
@@ -17,9 +25,8 @@ export type Exercise =
   | {
       readonly step: 'in'
       readonly tooth: number
+      /** Where the worm was then */
       readonly from: WormTurns
-      /** Ticks that the hand has turned since, or is turning to */
-      readonly turned: number
       /** Tooth before which it stopped short */
       readonly meets: number | null
     }
@@ -31,12 +38,16 @@ const TOGETHER: Exercise = { step: 'together' }
 
 export function useReassembly(timing: Timing) {
   const workshop = useWorkshop()
-  const { frame, view, readout, announcer } = workshop
+  const { frame, view, readout } = workshop
   const [exercise, setExercise] = useState(TOGETHER)
+  const [said, say] = useState('')
   const apart = useView((now) => now.apart)
   const turning = useStore(readout, (now) => now.motion !== 'still')
   const { pair, layout, chosen } = timing
   const rowAngleNow = () => rightRowAngle(layout, frame.state.turns)
+  const passed = useTeethPassed(exercise.step === 'in' ? exercise.from : null, pair)
+  const cleared = exercise.step === 'in' && exercise.meets === null && !turning && passed >= pair.teeth
+  const done = cleared || (exercise.step === 'in' && exercise.meets !== null)
 
   // parts that somebody puts together otherwise, and a tooth that is chosen otherwise, end the exercise
   const ended =
@@ -46,45 +57,69 @@ export function useReassembly(timing: Timing) {
     if (ended) setExercise(TOGETHER)
   }, [ended])
 
+  useEffect(() => {
+    if (cleared) say(`Clear over a whole turn. The rows keep ${distanceText(chosen.distance)}.`)
+  }, [cleared, chosen])
+
   const takeOut = () => {
     hold(frame)
     view.setState({ apart: WHEELS_OFF })
     setExercise({ step: 'out', tooth: chosen.toothOffset, refused: null })
-    announcer.say('The left wheel is out. Choose a tooth and put it in.')
+    say('The left wheel is out. Choose a tooth and put it in.')
   }
   const choose = (tooth: number) => setExercise({ step: 'out', tooth, refused: null })
   const leave = () => {
     view.setState({ apart: 0 })
     setExercise(TOGETHER)
-    announcer.say('The left wheel is back at the tooth where it was.')
+    say('The left wheel is back at the tooth where it was.')
   }
+  const finish = () => setExercise(TOGETHER)
   const put = () => {
     if (exercise.step !== 'out') return
     const { tooth } = exercise
     const distance = distanceAsPutIn(pair, tooth, rowAngleNow())
     if (distance <= pair.need) {
       setExercise({ step: 'out', tooth, refused: distance })
-      announcer.say(`It does not go in at tooth ${tooth}. The rows would be ${distanceText(distance)} apart.`)
+      say(`It does not go in at tooth ${tooth}. The rows would be ${distanceText(distance)} apart.`)
       return
     }
     putIn(workshop, tooth)
     view.setState({ apart: 0 })
-    setExercise({ step: 'in', tooth, from: copyTurns(noTurns(), frame.state.turns), turned: 0, meets: null })
-    announcer.say(`In at tooth ${tooth}. Turn by hand through one wheel turn.`)
+    setExercise({ step: 'in', tooth, from: copyTurns(noTurns(), frame.state.turns), meets: null })
+    say(`In at tooth ${tooth}. Turn by hand through one wheel turn.`)
   }
-  const turn = (wanted: number) => {
+  const turn = (wanted: 'tooth' | 'rest') => {
     if (exercise.step !== 'in' || turning) return
-    const { ticks, short } = handTurnOf(pair, exercise.tooth, rowAngleNow(), wanted)
-    const turned = exercise.turned + ticks
-    const meets = short ? meetingTooth(pair, turned) : null
+    const turned = ticksBetween(exercise.from, frame.state.turns)
+    const asked = wanted === 'tooth' ? toothTicks(pair) : wheelTicks(pair) - turned
+    const { ticks, short } = handTurnOf(pair, exercise.tooth, rowAngleNow(), asked)
+    const meets = short ? meetingTooth(pair, turned + ticks) : null
     if (ticks > 0) turnByHand(frame, ticks)
-    setExercise({ ...exercise, turned, meets })
-    if (meets !== null) announcer.say(`Rows would meet at tooth ${meets}. The hand turn stops before it.`)
-    else if (turned < wheelTicks(pair))
-      announcer.say(`Tooth ${Math.round(turned / toothTicks(pair))} of ${pair.teeth} passed.`)
-    else announcer.say(`Clear over a whole turn. The rows keep ${distanceText(chosen.distance)}.`)
+    setExercise({ ...exercise, meets })
+    if (meets !== null)
+      say(`Before tooth ${meets} has passed the rows would come too near. The hand turn stops in time.`)
+    else if (wanted === 'tooth') say(`Tooth ${passed + 1} of ${pair.teeth}.`)
+    else say('Turning on through the whole turn.')
   }
-  return { exercise: ended ? TOGETHER : exercise, turning, takeOut, choose, leave, put, turn }
+  const shown = ended ? TOGETHER : exercise
+  return { exercise: shown, passed, done, said, turning, takeOut, choose, leave, put, turn, finish }
+}
+
+/** Whole teeth that have passed since the worm was at `from`, followed while it turns. */
+function useTeethPassed(from: WormTurns | null, pair: TimedPair): number {
+  const { frame } = useWorkshop()
+  const [seen, setSeen] = useState<{ from: WormTurns | null; passed: number }>({ from, passed: 0 })
+  useEffect(() => {
+    if (from === null) return undefined
+    const painter = () => {
+      const passed = teethPassed(pair, ticksBetween(from, frame.state.turns))
+      setSeen((last) => (last.from === from && last.passed === passed ? last : { from, passed }))
+    }
+    frame.painters.add(painter)
+    painter()
+    return () => void frame.painters.delete(painter)
+  }, [frame, from, pair])
+  return seen.from === from ? seen.passed : 0
 }
 
 export type Reassembly = ReturnType<typeof useReassembly>
