@@ -76,6 +76,13 @@ export const threadLength = (re2: number, a: number, ra1: number): number =>
 /** Play of the wheel [rad] in a mesh with circumferential backlash jt at the reference radius r2. */
 export const wheelPlay = (jt: number, r2: number): number => jt / r2
 
+/** Play of the worm [rad] with axial backlash jx: jx/p */
+export const wormPlay = (jx: number, p: number): number => jx / p
+
+/** Backlash along the common normal: jn = jx cos alpha_n cos g */
+export const normalBacklash = (jx: number, alphaN: number, g: number): number =>
+  jx * Math.cos(alphaN) * Math.cos(g)
+
 /** Circumferential backlash gained by moving the axes apart by da: 2 da tan alpha_x. */
 export const backlashOfCentreDistance = (da: number, alphaX: number): number => 2 * da * Math.tan(alphaX)
 
@@ -113,6 +120,13 @@ export interface PairProportions {
   readonly gorgeRadius: number
   /** Radius of the cutter that leaves the wheel's root */
   readonly hobTipRadius: number
+  /** From the tip of the worm to the root of the wheel, and from the tip of the wheel to that of the worm */
+  readonly clearanceWormTip: number
+  readonly clearanceWheelTip: number
+  /** What backlash comes to along the normal of the flanks [mm], at the wheel and at the worm [rad] */
+  readonly normalBacklash: number
+  readonly wheelPlay: number
+  readonly wormPlay: number
   readonly wheelWidth: number
   readonly fullWheelWidth: number
   readonly threadLength: number
@@ -186,6 +200,11 @@ export function pairProportions(gearing: GearNumbers): PairProportions {
     outsideRadiusWheel,
     gorgeRadius: a - throat,
     hobTipRadius: a - (r2 - dedendumWheel),
+    clearanceWormTip: a - (r2 - dedendumWheel) - tipRadiusWorm,
+    clearanceWheelTip: a - throat - (r1 - depths.dedendumWorm),
+    normalBacklash: normalBacklash(gearing.backlash, alphaN, g),
+    wheelPlay: wheelPlay(gearing.backlash, r2),
+    wormPlay: wormPlay(gearing.backlash, screwParameter(m, z1)),
     wheelWidth,
     fullWheelWidth: fullWheelWidth(m, q),
     threadLength: threadLength(outsideRadiusWheel, a, tipRadiusWorm),

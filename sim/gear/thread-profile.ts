@@ -76,8 +76,7 @@ export const thinning = (part: GearNumbers['thinned'], { thinned, backlash }: Ge
  * The thread as it is made: without the backlash where that is taken off the worm. Both flanks move along the
  * axis as they are, so they stay what they were.
  */
-export function thinnedThreadForm(gearing: GearNumbers): ThreadForm {
-  const form = threadForm(gearing)
+export function thinnedThreadForm(gearing: GearNumbers, full: ThreadForm = threadForm(gearing)): ThreadForm {
   const less = thinning('worm', gearing)
-  return { ...form, halfThickness: (r) => form.halfThickness(r) - less }
+  return { ...full, halfThickness: (r) => full.halfThickness(r) - less }
 }

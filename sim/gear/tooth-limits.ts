@@ -5,6 +5,7 @@
  */
 import type { GearNumbers } from './gear-numbers.ts'
 import { pairProportions } from './proportions.ts'
+import type { ThreadForm } from './thread-form.ts'
 import { thinnedThreadForm, threadForm } from './thread-profile.ts'
 
 /** Least width of a land, in modules: enough to be seen and to hold a mesh open (our choice). */
@@ -32,11 +33,11 @@ export function lastRadius(sound: number, wanted: number, holds: (r: number) => 
   return good
 }
 
-export function toothLimits(gearing: GearNumbers): ToothLimits {
+export function toothLimits(gearing: GearNumbers, form: ThreadForm = threadForm(gearing)): ToothLimits {
   const { axialModule: m } = gearing
   const pair = pairProportions(gearing)
-  const { halfThickness } = threadForm(gearing)
-  const made = thinnedThreadForm(gearing)
+  const { halfThickness } = form
+  const made = thinnedThreadForm(gearing, form)
   const half = (LEAST_LAND * m) / 2
   const r1 = pair.referenceRadiusWorm
   const thick = (r: number) => halfThickness(r) >= half

@@ -36,7 +36,7 @@ export function spaceCutter(gearing: GearNumbers): SpaceCutter {
   const generation = wheelGeneration(gearing)
   return {
     generation,
-    limits: toothLimits(gearing),
+    limits: toothLimits(gearing, generation.form),
     outsideRadius: pairProportions(gearing).outsideRadiusWheel,
     toothPitch: (2 * Math.PI) / gearing.wheelTeeth,
     leastLand: LEAST_TIP * gearing.axialModule,

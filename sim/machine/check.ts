@@ -2,7 +2,7 @@
 import { gearProblems } from '../gear/gear-problems.ts'
 import { MACHINE_FORM } from './form.ts'
 import type { Machine } from './machine.ts'
-import { lockingNotes, rotorProblems, widthProblems } from './mesh-problems.ts'
+import { lockingNotes, offsetProblems, rotorProblems, widthProblems } from './mesh-problems.ts'
 import { ownValue, pathKeys } from './path.ts'
 import { hasErrors } from './problem.ts'
 import type { Problem } from './problem.ts'
@@ -51,7 +51,7 @@ function physicsProblems(value: unknown): readonly Problem[] {
     ...(tooWide.length > 0 ? tooWide : gearProblems(gearing)),
     ...lockingNotes(gearing),
     ...(rotor && outputs ? rotorProblems(gearing, rotor, outputs) : []),
-    ...(outputs ? outputClash({ gearing, outputs }) : []),
+    ...(outputs ? [...offsetProblems(gearing, outputs), ...outputClash({ gearing, outputs })] : []),
   ]
 }
 

@@ -1,6 +1,6 @@
 /** What the physics of the mesh says about a machine whose numbers are each in range. */
 import { lockedInertia, selfLocking, wheelDrivingEfficiency } from '../gear/efficiency.ts'
-import { leadAngle } from '../gear/proportions.ts'
+import { leadAngle, pairProportions } from '../gear/proportions.ts'
 import { radians } from '../quantity/convert.ts'
 import type { Gearing, Outputs, Rotor } from './machine.ts'
 import type { Problem } from './problem.ts'
@@ -8,14 +8,23 @@ import { toldNumber } from './told.ts'
 
 const rounded = (value: number): string => toldNumber(Number(value.toPrecision(3)))
 
-/** A wheel as wide as the worm is thick would have teeth where there is no worm to cut them. */
-export function widthProblems({ axialModule, diameterQuotient, wheelWidth }: Gearing): Problem[] {
-  // outside diameter of the worm: the reference diameter and an addendum of one module on each side
-  const most = axialModule * (diameterQuotient + 2)
-  if (wheelWidth < most) return []
+/** A throated wheel as wide as the worm is thick would have teeth where there is no worm to cut them. */
+export function widthProblems(gearing: Gearing): Problem[] {
+  const { wheelWidth, wheelForm } = gearing
+  const most = 2 * pairProportions(gearing).tipRadiusWorm
+  if (wheelForm === 'helical' || wheelWidth < most) return []
   const got = `got ${rounded(wheelWidth)} mm`
   const message = `must be below ${rounded(most)} mm, the outside diameter of the worm, ${got}`
   return [{ path: 'gearing.wheelWidth', severity: 'error', message }]
+}
+
+/** A wheel put in by as many teeth as it has is back where it was. */
+export function offsetProblems({ wheelTeeth }: Gearing, { toothOffset }: Outputs): Problem[] {
+  if (toothOffset < wheelTeeth) return []
+  const message =
+    `should be below ${wheelTeeth}, the number of teeth, got ${toothOffset}: ` +
+    `take ${toothOffset % wheelTeeth}, which is the same place`
+  return [{ path: 'outputs.toothOffset', severity: 'warning', message }]
 }
 
 /** Whether the wheels can turn the worm back: they cannot where mu >= cos an tan g. */

@@ -1,4 +1,4 @@
-import type { GearProblem } from '../gear/gear-problems.ts'
+import type { GearProblem } from '../gear/gear-problem.ts'
 
 /**
  * Something wrong with, or worth knowing about, a piece of data. Problems are collected, never thrown.

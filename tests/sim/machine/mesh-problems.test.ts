@@ -26,6 +26,24 @@ describe('the physics of the mesh', () => {
     expect(width(23.9).filter((told) => told.startsWith('error'))).toEqual([])
   })
 
+  test('a plain helical wheel may be wider than the worm is thick', () => {
+    const plain = withValue(withValue(bootCleaner, 'gearing.wheelForm', 'helical'), 'gearing.wheelWidth', 30)
+    expect(at(checkMachine(plain), 'gearing.wheelWidth')).toEqual([])
+  })
+
+  test('a wheel put in by as many teeth as it has, or more, is back at a place that has a smaller number', () => {
+    const offset = (toothOffset: number): string[] =>
+      at(
+        checkMachine(withValue(bootCleaner, 'outputs.toothOffset', toothOffset)),
+        'outputs.toothOffset',
+      ).filter((told) => told.includes('number of teeth'))
+    expect(offset(19)).toEqual([])
+    expect(offset(20)).toEqual([
+      'warning: should be below 20, the number of teeth, got 20: take 0, which is the same place',
+    ])
+    expect(offset(43)[0]).toContain('take 3,')
+  })
+
   test('warns of teeth with a reason, and then not once more that the number is unusual', () => {
     const thick = checkMachine(withValue(bootCleaner, 'gearing.diameterQuotient', 6.5))
     expect(at(thick, 'gearing.diameterQuotient')).toHaveLength(1)
