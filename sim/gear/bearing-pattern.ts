@@ -5,7 +5,7 @@
  */
 import { bearingSweep, type BearingSweep } from './bearing-sweep.ts'
 import type { GearNumbers, Side } from './gear-numbers.ts'
-import { type Misplacement, misplacedMesh } from './misplaced.ts'
+import { CLOSE_STEPS, freeTurn, type MisplacedMesh, type Misplacement, misplacedMesh } from './misplaced.ts'
 import { type FlankGrid, flankGrid } from './misplaced-flank.ts'
 import { axialPitch } from './proportions.ts'
 import type { Flank } from './wheel-flank.ts'
@@ -36,34 +36,67 @@ export interface BearingPattern {
 export const FAR = 1
 const PLANES = 24
 const POINTS = 16
+const TIP_HALVINGS = 10
 export const MICROMETRES = 1000
 
 /** The grid that patterns are told on. */
 export const flankPattern = (gearing: GearNumbers, sigma: Flank): FlankGrid =>
   flankGrid(gearing, sigma, PLANES, POINTS)
 
+interface Run {
+  readonly mesh: MisplacedMesh
+  readonly grid: FlankGrid
+  readonly sweep: BearingSweep
+  /** Of the shift in the sweep [mm] */
+  readonly step: number
+}
+
+/** Turn [rad] at which the wheel touches at step n of the sweep. */
+function touchAt({ stepsPerPitch: m, first, touch }: BearingSweep, n: number): number {
+  return touch[(((first + n) % m) + m) % m]!
+}
+
 /** Gap [mm] of point k at step n of the sweep. */
-function gapAt(sweep: BearingSweep, grid: FlankGrid, r2: number, k: number, n: number): number {
-  const { stepsPerPitch: m, first } = sweep
-  const touch = sweep.touch[(((first + n) % m) + m) % m]!
-  return (sweep.turns[n * grid.planes * grid.points + k]! - touch) * r2 * grid.normalPart[k]!
+function gapAt({ sweep, grid, mesh }: Run, k: number, n: number): number {
+  const turn = sweep.turns[n * grid.shift.length + k]!
+  return (turn - touchAt(sweep, n)) * mesh.wheelRadius * grid.normalPart[k]!
+}
+
+/** Gap [mm] of point k where the worm's tip passes it, between step n and the next one in the direction `on`. */
+function gapAtTip({ sweep, grid, mesh, step }: Run, k: number, n: number, on: 1 | -1): number {
+  const { radius, chi, y, points } = grid
+  const turnAt = (part: number) => {
+    const s = (sweep.first + n + on * part) * step
+    return freeTurn(mesh, radius[k]!, chi[k]!, y[Math.floor(k / points)]!, s, CLOSE_STEPS)
+  }
+  let below = 0
+  let past = 1
+  for (let i = 0; i < TIP_HALVINGS; i++) {
+    const middle = (below + past) / 2
+    if (turnAt(middle) < Infinity) below = middle
+    else past = middle
+  }
+  const touch = touchAt(sweep, n) + below * (touchAt(sweep, n + on) - touchAt(sweep, n))
+  return (turnAt(below) - touch) * mesh.wheelRadius * grid.normalPart[k]!
 }
 
 /** Least gap [mm] of point k over the cycle, with the bottom of a parabola between the steps. */
-function leastGap(sweep: BearingSweep, grid: FlankGrid, r2: number, k: number): number {
+function leastGap(run: Run, k: number): number {
   let least = FAR
   let at = -1
-  for (let n = 0; n < sweep.steps; n++) {
-    const gap = gapAt(sweep, grid, r2, k, n)
+  for (let n = 0; n < run.sweep.steps; n++) {
+    const gap = gapAt(run, k, n)
     if (gap >= least) continue
     least = gap
     at = n
   }
-  if (at < 1 || at > sweep.steps - 2) return least
-  const before = gapAt(sweep, grid, r2, k, at - 1)
-  const after = gapAt(sweep, grid, r2, k, at + 1)
+  if (at < 1 || at > run.sweep.steps - 2) return least
+  const before = gapAt(run, k, at - 1)
+  const after = gapAt(run, k, at + 1)
+  if (before === Infinity) return Math.min(least, gapAtTip(run, k, at, -1))
+  if (after === Infinity) return Math.min(least, gapAtTip(run, k, at, 1))
   const bend = before - 2 * least + after
-  if (!Number.isFinite(bend) || bend <= 0) return least
+  if (bend <= 0) return least
   // Where two teeth change over the gap has a corner that no parabola follows.
   return Math.max(Math.min(least, 0), least - (before - after) ** 2 / (8 * bend))
 }
@@ -82,14 +115,16 @@ export function bearingPattern(
 ): BearingPattern {
   const mesh = misplacedMesh(gearing, side, sigma, misplacement)
   const grid = flankPattern(gearing, sigma)
-  const sweep = bearingSweep(mesh, grid, axialPitch(gearing.axialModule))
+  const px = axialPitch(gearing.axialModule)
+  const sweep = bearingSweep(mesh, grid, px)
+  const run: Run = { mesh, grid, sweep, step: px / sweep.stepsPerPitch }
   const gap = new Float32Array(grid.planes * grid.points)
   // The left wheel is the same part turned half round about a space, so its other flank is the one that bears.
   const own = side === 'left' ? -1 : 1
   let marked = 0
   let middle = 0
   for (let k = 0; k < gap.length; k++) {
-    gap[k] = leastGap(sweep, grid, mesh.wheelRadius, k)
+    gap[k] = leastGap(run, k)
     if (gap[k]! > film) continue
     marked++
     middle += own * grid.y[Math.floor(k / grid.points)]!
