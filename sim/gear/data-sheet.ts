@@ -131,14 +131,14 @@ function threadThicknessRows(sheet: Sheet): SheetRow[] {
   const seat = measuringBall(sheet)
   const overBalls = seat
     ? [
-        mm('Measuring ball or pin', 'D_M', 2 * seat.ballRadius, 2),
-        mm('Size over three of them', 'M_1', 2 * (seat.centreRadius + seat.ballRadius)),
+        mm('Ball or pin to measure with', 'D_M', 2 * seat.ballRadius, 2),
+        mm('Size over three balls or pins', 'M_1', 2 * (seat.centreRadius + seat.ballRadius)),
       ]
     : []
   return [
     mm('Axial thread thickness', 's_x1', sx),
     mm('Normal chordal thickness', 's_n1', chord.thickness),
-    mm('at a height below the tip of', 'h_n1', chord.height),
+    mm('Chordal height from the tip', 'h_n1', chord.height),
     ...overBalls,
   ]
 }
@@ -200,7 +200,7 @@ function wheelRows(sheet: Sheet): SheetRow[] {
     mm('Bore', 'd_B', gearing.boreDiameter, 2),
     mm('Tooth thickness, mid-plane', 's_t2', st),
     mm('Normal chordal thickness', 's_n2', chord.thickness),
-    mm('at a height below the throat of', 'h_n2', chord.height),
+    mm(`Chordal height from the ${throated ? 'throat' : 'tip'}`, 'h_n2', chord.height),
     count('Starts of the mating worm', 'z_1', gearing.wormStarts),
   ]
 }

@@ -44,7 +44,7 @@ export function PaperPart({ saving }: { readonly saving: Saving }) {
       <p className="small">
         The machine as it is, with its own backlash and bore, and as it stands on the stage now.
       </p>
-      <div className="models-buttons">
+      <div className="models-buttons" data-stacked="true">
         <button type="button" className="button" aria-disabled={busy} onClick={saveScene}>
           Save glTF of the scene (m)
         </button>

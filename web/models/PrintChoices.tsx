@@ -1,4 +1,5 @@
 /** What to print, and with how much room between the teeth. */
+import type { GearNumbers } from '../../sim/gear/gear-numbers.ts'
 import { Choice } from '../gears/Choice.tsx'
 import { LengthField } from './LengthField.tsx'
 import { boreLimits, clearanceLimits } from './print-order.ts'
@@ -18,6 +19,13 @@ const FINENESS = [
   { value: 'print', label: 'Fine' },
   { value: 'display', label: 'Light' },
 ] as const
+
+function boreNote(gearing: GearNumbers): string {
+  const { boreDiameter } = gearing
+  if (boreDiameter > boreLimits(gearing).max)
+    return `The machine's own bore of ${boreDiameter} mm leaves no rim under these teeth.`
+  return 'A printed hole comes out a little small: add 0.1 to 0.2\u00a0mm (common practice), or drill it.'
+}
 
 export function PrintChoices({ print }: { readonly print: Print }) {
   const { machine, order, changes, setWhat, setFineness, change } = print
@@ -49,7 +57,9 @@ export function PrintChoices({ print }: { readonly print: Print }) {
           value={changes.bore}
           {...boreLimits(gearing)}
           step={0.1}
-          note="A printed hole comes out a little small: add 0.1 to 0.2 mm (common practice), or drill it."
+          note={
+            'A printed hole comes out a little small: add 0.1 to 0.2\u00a0mm (common practice), or drill it.'
+          }
           onChange={(bore) => change({ bore })}
         />
       )}

@@ -1,6 +1,7 @@
 /** The whole drawing: four pictures at one scale and one at a larger, headings, and the numbers in two columns. */
 import { type SheetRow, gearDataSheet } from '../../sim/gear/data-sheet.ts'
 import type { GearNumbers } from '../../sim/gear/gear-numbers.ts'
+import { arrangementPicture, arrangementScale } from './arrangement-picture.ts'
 import { type Drawing, HEADING, type Mark, TEXT, label, place, stroke } from './marks.ts'
 import { meshPicture, meshWindow } from './mesh-picture.ts'
 import { rowText } from './row-text.ts'
@@ -12,6 +13,8 @@ import { wormPicture } from './worm-picture.ts'
 const SCALES = [100, 50, 20, 10, 5, 2, 1, 1 / 2, 1 / 5, 1 / 10, 1 / 20] as const
 /** The mesh is drawn as large as a window of this width lets it [mm]. */
 const WIDEST_MESH = 78
+const WIDEST_ARRANGEMENT = 60
+const NARROWEST_ARRANGEMENT = 28
 const GAP = 6
 const HEAD = 8
 const TABLE_ROW = 4.6
@@ -52,15 +55,25 @@ function stack(rows: readonly Placed[]): Placed {
   return { marks, width: Math.max(...rows.map(({ width }) => width)), height: y - GAP }
 }
 
+const widthOf = (side: readonly PictureOf[]): number =>
+  side.reduce((sum, { left, right }) => sum + left + right + GAP, -GAP)
+
+/** Between the pictures of the wheel, if there is room for it. */
+function arrangement(gearing: GearNumbers, room: number): PictureOf[] {
+  const width = Math.min(room - GAP, WIDEST_ARRANGEMENT)
+  return width < NARROWEST_ARRANGEMENT ? [] : [arrangementPicture(gearing, arrangementScale(gearing, width))]
+}
+
 /** `over` - a width to spread them over [mm] */
 function pictures(gearing: GearNumbers, scale: number, over = 0): Placed {
   const larger = SCALES.find((each) => each * meshWindow(gearing) <= WIDEST_MESH) ?? SCALES.at(-1)!
   const mesh = meshPicture(gearing, larger)
-  const told = { ...mesh, heading: `${mesh.heading}, ${scaleText(larger)}` }
-  return stack([
-    row([wheelFacePicture(gearing, scale), wheelSectionPicture(gearing, scale)], over),
-    row([wormPicture(gearing, scale), told], over),
-  ])
+  const below = [wormPicture(gearing, scale), { ...mesh, heading: `${mesh.heading}, ${scaleText(larger)}` }]
+  const face = wheelFacePicture(gearing, scale)
+  const section = wheelSectionPicture(gearing, scale)
+  const width = Math.max(over, widthOf(below))
+  const between = arrangement(gearing, width - widthOf([face, section]) - GAP)
+  return stack([row([face, ...between, section], width), row(below, width)])
 }
 
 /** Name, symbol, value: one table under another in a column of its own. */

@@ -24,7 +24,7 @@ export function wheelFacePicture(gearing: GearNumbers, scale: number): PictureOf
   const marks: Mark[] = [
     outline('thick', teeth),
     circle('thick', scale * boreRadius),
-    ...rings.map((radius) => circle('thin', scale * radius)),
+    ...rings.map((radius) => circle('thick', scale * radius)),
     circle('centre', scale * referenceRadiusWheel),
     ...(throated ? [circle('thin', outside)] : []),
     stroke(
