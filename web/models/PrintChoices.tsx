@@ -57,9 +57,7 @@ export function PrintChoices({ print }: { readonly print: Print }) {
           value={changes.bore}
           {...boreLimits(gearing)}
           step={0.1}
-          note={
-            'A printed hole comes out a little small: add 0.1 to 0.2\u00a0mm (common practice), or drill it.'
-          }
+          note={boreNote(gearing)}
           onChange={(bore) => change({ bore })}
         />
       )}
