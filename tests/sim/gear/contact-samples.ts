@@ -4,7 +4,7 @@ import { helicalContact } from '../../../sim/gear/helical-contact.ts'
 import { oneToTwenty } from './pairs.ts'
 
 /** Evenly spread numbers from 0 to 1 out of a seed: the same ones every time. */
-export function seeded(seed: number): () => number {
+function seeded(seed: number): () => number {
   let state = seed >>> 0
   return () => {
     state = (Math.imul(state ^ (state >>> 15), 0x2c1b3c6d) + 0x9e3779b9) >>> 0
