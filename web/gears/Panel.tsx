@@ -60,11 +60,21 @@ function Content({ panel, design }: { readonly panel: PanelName; readonly design
     case 'figures':
       return design ? <DesignFacts /> : <Readings />
     case 'contact':
-      return <ContactPanel />
+      return (
+        <>
+          <h2 className="unseen">Contact</h2>
+          <ContactPanel />
+        </>
+      )
     case 'forces':
       return <ForcesPanel />
     case 'timing':
-      return <TimingPanel />
+      return (
+        <>
+          <h2 className="unseen">Timing</h2>
+          <TimingPanel />
+        </>
+      )
     case 'models':
       return <ModelsPanel />
   }
