@@ -8,7 +8,7 @@ import { angleText, headline, zonesText } from './timing-words.ts'
 import type { Timing } from './use-timing.ts'
 
 const WIDTH = 304
-const HEIGHT = 158
+const HEIGHT = 162
 const [X, Y] = [WIDTH / 2, 140]
 const [INNER, OUTER] = [82, 108]
 
@@ -51,19 +51,24 @@ export function Dial({ timing }: { readonly timing: Timing }) {
       {phases.map(({ toothOffset, offset }) => (
         <path key={toothOffset} className="timing-line" d={tick(offset / pitch, OUTER, OUTER + 6)} />
       ))}
-      {LABELLED.map((part) => {
-        const [x, y] = place(part, OUTER + 17).split(' ')
-        const anchor = part === 0.5 ? 'middle' : part < 0.5 ? 'end' : 'start'
-        const low = part === 0 || part === 1
-        return (
-          <text key={part} x={x} y={Number(y) + (low ? 5 : 3)} textAnchor={anchor}>
-            {angleText(part * pitch)}
-          </text>
-        )
-      })}
+      {LABELLED.map((part) => (
+        <Label key={part} part={part} text={angleText(part * pitch)} />
+      ))}
       <Needle timing={timing} />
       <circle className="timing-pin" cx={X} cy={Y} r="5" />
     </svg>
+  )
+}
+
+/** Beside its tick, or under the end of the band. */
+function Label({ part, text }: { readonly part: number; readonly text: string }) {
+  const atEnd = part === 0 || part === 1
+  const [x, y] = place(part, atEnd ? (INNER + OUTER) / 2 : OUTER + 17).split(' ')
+  const anchor = atEnd || part === 0.5 ? 'middle' : part < 0.5 ? 'end' : 'start'
+  return (
+    <text x={x} y={Number(y) + (atEnd ? 20 : 3)} textAnchor={anchor}>
+      {text}
+    </text>
   )
 }
 

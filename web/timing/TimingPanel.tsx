@@ -8,7 +8,7 @@ import { PhaseList } from './PhaseList.tsx'
 import { ReassemblySteps } from './ReassemblySteps.tsx'
 import { RowsPicture } from './RowsPicture.tsx'
 import { leftRowAngle, rightRowAngle } from './row-angles.ts'
-import { angleText, distanceText, headline, rowsWord, zonesText } from './timing-words.ts'
+import { aheadText, angleText, distanceText, headline, rowsWord, zonesText } from './timing-words.ts'
 import { useReassembly } from './use-reassembly.ts'
 import { type Timing, useTiming } from './use-timing.ts'
 import './timing.css'
@@ -42,7 +42,7 @@ function Head({ timing }: { readonly timing: Timing }) {
       <div className="timing-angle">
         <span className="number">{angleText(chosen.offset)}</span>
         <p>
-          The right {rowsWord(pair)} are this far ahead of the left ones. {zonesText(zones, pair)}
+          {aheadText(pair)} {zonesText(zones, pair)}
         </p>
       </div>
     </section>

@@ -10,10 +10,13 @@ export const angleText = (angle: number): string => `${tenths(degrees(angle))}°
 /** A distance that is compared with a limit keeps its tenth. */
 export const distanceText = (length: number): string => `${length.toFixed(1)} mm`
 
-export const teethText = (count: number): string => (count === 1 ? '1 tooth' : `${count} teeth`)
-
-/** 'bristle rows', or 'blades' where there are so few of them. */
+/** 'rows', or 'blades' where there are so few of them. */
 export const rowsWord = ({ rows }: Pick<TimedPair, 'rows'>): string => (rows.count <= 3 ? 'blades' : 'rows')
+
+export const aheadText = (pair: TimedPair): string =>
+  pair.rows.count === 1
+    ? 'The right blade is this far ahead of the left one.'
+    : `The right ${rowsWord(pair)} are this far ahead of the left ones.`
 
 export function headline({ distance, clear }: AssemblyPhase, pair: TimedPair): string {
   if (clear) return `Clear by ${distanceText(distance - pair.need)}`
@@ -23,7 +26,8 @@ export function headline({ distance, clear }: AssemblyPhase, pair: TimedPair): s
 /** Below and above which offsets the rows meet. */
 export function zonesText(zones: readonly (readonly [number, number])[], pair: TimedPair): string {
   const pitch = rowPitch(pair.rows.count)
-  const what = pair.rows.count <= 3 ? 'Blades' : 'Rows'
+  const word = rowsWord(pair)
+  const what = word.charAt(0).toUpperCase() + word.slice(1)
   if (zones.length === 0) return `${what} pass clear at any angle.`
   const [first, last] = [zones[0]!, zones.at(-1)!]
   if (first[0] === 0 && first[1] >= pitch / 2) return `${what} meet at every angle.`
@@ -32,9 +36,12 @@ export function zonesText(zones: readonly (readonly [number, number])[], pair: T
   return `${what} meet in the hatched angles.`
 }
 
-export const phaseSentence = (pair: TimedPair, count: number): string => {
-  const pitch = angleText(rowPitch(pair.rows.count))
+export function phaseSentence(pair: TimedPair, count: number): string {
   const tooth = angleText((2 * Math.PI) / pair.teeth)
-  const ways = count === 1 ? 'which is the same for every tooth' : `which gives ${count} different angles`
-  return `A tooth further turns the left ${rowsWord(pair)} by ${tooth} of the ${pitch} between two, ${ways}.`
+  const turned =
+    pair.rows.count === 1
+      ? `turns the left blade by ${tooth}`
+      : `turns the left ${rowsWord(pair)} by ${tooth} of the ${angleText(rowPitch(pair.rows.count))} between two`
+  const ways = count === 1 ? 'which looks the same at every tooth' : `which gives ${count} different angles`
+  return `A tooth further ${turned}, ${ways}.`
 }
