@@ -6,6 +6,8 @@ import type { PairProportions } from './proportions.ts'
 
 /** Profile shift, either way, that is usual: common practice. */
 const USUAL_SHIFT = 0.5
+/** What the shift of a distance given in decimals may be off by. */
+const DUST = 1e-8
 /** Largest backlash: a quarter of the pitch takes half of the thread away. */
 const PITCH_OF_BACKLASH = 1 / 4
 /** Rim under the teeth in modules, and the part of its radius that the bore may take (common practice). */
@@ -39,7 +41,7 @@ const unitOf = ({ depthRule, axialModule }: GearNumbers, { normalModule }: PairP
 
 function centresErrors(gearing: GearNumbers, pair: PairProportions): GearProblem[] {
   const { profileShift: x2, centreDistance: a } = pair
-  if (Math.abs(x2) <= MOST_SHIFT) return []
+  if (Math.abs(x2) <= MOST_SHIFT + DUST) return []
   if (gearing.centres.kind === 'shift') {
     const message = `must be from −${MOST_SHIFT} to ${MOST_SHIFT}, got ${rounded(x2)}: take a smaller shift`
     return [error('gearing.centres.profileShift', message)]

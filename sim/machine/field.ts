@@ -1,8 +1,9 @@
 /** In the order of the controls. */
-export type SectionName = 'gearing' | 'supply' | 'setting' | 'motor' | 'rotor' | 'outputs'
+export type SectionName = 'gearing' | 'teeth' | 'supply' | 'setting' | 'motor' | 'rotor' | 'outputs'
 
 export const SECTIONS: readonly { readonly name: SectionName; readonly title: string }[] = [
   { name: 'gearing', title: 'Worm and wheels' },
+  { name: 'teeth', title: 'Tooth form and fit' },
   { name: 'supply', title: 'Supply' },
   { name: 'setting', title: 'Speed setting' },
   { name: 'motor', title: 'Motor' },

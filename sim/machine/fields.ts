@@ -4,8 +4,9 @@
  */
 import type { Field } from './field.ts'
 import { SETTING_FIELDS, SUPPLY_FIELDS } from './fields-electric.ts'
-import { GEARING_FIELDS, OUTPUT_FIELDS } from './fields-gearing.ts'
+import { GEARING_FIELDS, TEETH_FIELDS } from './fields-gearing.ts'
 import { MOTOR_FIELDS, ROTOR_FIELDS } from './fields-motor.ts'
+import { OUTPUT_FIELDS } from './fields-outputs.ts'
 import type { Machine } from './machine.ts'
 import { ownValue, pathKeys } from './path.ts'
 
@@ -15,6 +16,7 @@ export const FIELDS: readonly Field[] = [
   ...MOTOR_FIELDS,
   ...ROTOR_FIELDS,
   ...GEARING_FIELDS,
+  ...TEETH_FIELDS,
   ...OUTPUT_FIELDS,
 ]
 

@@ -80,7 +80,7 @@ test('self-locking is told apart from nearly', () => {
 
 test('the facts of every machine are numbers', () => {
   for (const machine of demoMachines) {
-    for (const { text } of designFacts(machine)) expect(text).toMatch(/^\d|^none$/)
+    for (const { text } of designFacts(machine)) expect(text).toMatch(/^−?\d|^none$/)
   }
 })
 

@@ -2,6 +2,7 @@
 import { type LevaInputProps, createPlugin, useInputContext } from 'leva/plugin'
 import type { Choice } from './choices.ts'
 import { FieldRow } from './FieldRow.tsx'
+import { keepFocus } from './go-to-field.ts'
 import { fieldId } from './ids.ts'
 
 interface ChoiceSettings {
@@ -18,7 +19,10 @@ function ChoiceInput() {
         id={id}
         className="parameter-box"
         value={value}
-        onChange={(event) => onUpdate(event.target.value)}
+        onChange={(event) => {
+          onUpdate(event.target.value)
+          keepFocus(choice.path)
+        }}
       >
         {choice.options.map((option) => (
           <option key={option.value} value={option.value}>

@@ -17,6 +17,7 @@ import '../instrument/readings.css'
 export function DesignFacts() {
   const machine = useMachine((now) => now)
   const { wormStarts, wheelTeeth } = machine.gearing
+  const facts = useMemo(() => designFacts(machine), [machine])
   return (
     <div className="design-facts">
       <Formulas>
@@ -33,7 +34,7 @@ export function DesignFacts() {
               <FormulaButton id="ratio" of="Ratio" />
             </dd>
           </div>
-          {designFacts(machine).map(({ name, text, formula }) => (
+          {facts.map(({ name, text, formula }) => (
             <div className="design-fact" key={name}>
               <dt>{name}</dt>
               <dd className="number">

@@ -1,38 +1,99 @@
 /** Fields of a machine that are chosen, not measured. */
 import type { SectionName } from '../../sim/machine/field.ts'
+import { withCentres } from '../../sim/machine/centres.ts'
+import { withValue } from '../../sim/machine/fields.ts'
 import type { Machine } from '../../sim/machine/machine.ts'
 
 export interface Choice {
   readonly path: string
   readonly label: string
   readonly section: SectionName
+  /** Above or below the numbers of its section */
+  readonly place: 'above' | 'below'
   readonly help: string
   readonly options: readonly { readonly value: string; readonly words: string }[]
   readonly chosen: (machine: Machine) => string
+  readonly choose: (machine: Machine, value: string) => Machine
 }
 
+type Gearing = Machine['gearing']
+type GearingChoice = 'hand' | 'profile' | 'wheelForm' | 'depthRule' | 'thinned'
+
+/** A choice that is one text of the gearing. */
+const ofGearing = <Name extends GearingChoice>(
+  name: Name,
+  told: Pick<Choice, 'label' | 'section' | 'place' | 'help'>,
+  words: Readonly<Record<Gearing[Name], string>>,
+): Choice => ({
+  ...told,
+  path: `gearing.${name}`,
+  options: Object.entries<string>(words).map(([value, said]) => ({ value, words: said })),
+  chosen: ({ gearing }) => gearing[name],
+  choose: (machine, value) => withValue(machine, `gearing.${name}`, value),
+})
+
 export const CHOICES: readonly Choice[] = [
+  ofGearing(
+    'hand',
+    {
+      label: 'Hand of the worm',
+      section: 'gearing',
+      place: 'below',
+      help: 'Which way the thread winds. Changing the hand turns both wheels the other way.',
+    },
+    { right: 'Right', left: 'Left' },
+  ),
+  ofGearing(
+    'profile',
+    {
+      label: 'Thread profile',
+      section: 'gearing',
+      place: 'below',
+      help: 'Form of the flank: straight in the plane of the axis (ZA), straight square to the thread (ZN), an involute (ZI), or ground by a disc with straight sides (ZK).',
+    },
+    { ZA: 'ZA', ZN: 'ZN', ZI: 'ZI', ZK: 'ZK' },
+  ),
+  ofGearing(
+    'wheelForm',
+    {
+      label: 'Form of the wheels',
+      section: 'teeth',
+      place: 'above',
+      help: 'Throated: hollowed round the worm, touches along lines and carries more, and wants exact setting along its axis. Plain: a helical gear, touches in a point and wears sooner, is cheap to mould and forgiving, and runs true only on a ZI worm.',
+    },
+    { throated: 'Throated', helical: 'Plain helical' },
+  ),
+  ofGearing(
+    'depthRule',
+    {
+      label: 'Depth counted in',
+      section: 'teeth',
+      place: 'above',
+      help: 'Module that addendum and clearance count in: the axial one, the normal one, or both with full depth, where the worm outside counts in the axial module and the rest in the normal one.',
+    },
+    { axial: 'Axial module', normal: 'Normal module', mixed: 'Both modules' },
+  ),
+  ofGearing(
+    'thinned',
+    {
+      label: 'Backlash taken off',
+      section: 'teeth',
+      place: 'above',
+      help: 'Which part is made thinner to give the backlash. The flanks stay what they are, so the motion stays even.',
+    },
+    { worm: 'The worm', wheel: 'The wheels' },
+  ),
   {
-    path: 'gearing.hand',
-    label: 'Hand of the worm',
-    section: 'gearing',
-    help: 'Which way the thread winds. Changing the hand turns both wheels the other way.',
+    path: 'gearing.centres.kind',
+    label: 'Given between axes',
+    section: 'teeth',
+    place: 'above',
+    help: 'What is given of the distance between the axes of worm and wheel; the other follows from it. Changing this leaves everything where it is.',
     options: [
-      { value: 'right', words: 'Right' },
-      { value: 'left', words: 'Left' },
+      { value: 'shift', words: 'Profile shift' },
+      { value: 'distance', words: 'Distance' },
     ],
-    chosen: ({ gearing }) => gearing.hand,
-  },
-  {
-    path: 'gearing.profile',
-    label: 'Thread profile',
-    section: 'gearing',
-    help: 'Form of the flank: straight in the plane of the axis (ZA), straight square to the thread (ZN), or an involute (ZI).',
-    options: [
-      { value: 'ZA', words: 'ZA' },
-      { value: 'ZN', words: 'ZN' },
-      { value: 'ZI', words: 'ZI' },
-    ],
-    chosen: ({ gearing }) => gearing.profile,
+    chosen: ({ gearing }) => gearing.centres.kind,
+    choose: (machine, value) => withCentres(machine, value === 'distance' ? 'distance' : 'shift'),
   },
 ]

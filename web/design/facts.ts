@@ -1,6 +1,7 @@
 /** What follows from a machine's numbers before anything turns. */
 import { selfLocking, wheelDrivingEfficiency, wormDrivingEfficiency } from '../../sim/gear/efficiency.ts'
-import { pairProportions } from '../../sim/gear/proportions.ts'
+import { contactRatio } from '../../sim/gear/contact-ratio.ts'
+import { type PairProportions, pairProportions } from '../../sim/gear/proportions.ts'
 import type { Machine } from '../../sim/machine/machine.ts'
 import { degrees } from '../../sim/quantity/convert.ts'
 import type { FormulaId } from '../instrument/formulas.ts'
@@ -10,6 +11,26 @@ export interface Fact {
   readonly name: string
   readonly text: string
   readonly formula?: FormulaId
+}
+
+/** How the pair stands and fits; the numbers that are given themselves are in the fields. */
+function fitFacts(gearing: Machine['gearing'], pair: PairProportions): readonly Fact[] {
+  return [
+    { name: 'Profile shift of the wheel', text: quantityText(pair.profileShift, '') },
+    { name: 'Clearance at the worm’s tip', text: quantityText(pair.clearanceWormTip, 'mm') },
+    { name: 'Clearance at the wheel’s tip', text: quantityText(pair.clearanceWheelTip, 'mm') },
+    {
+      name: 'Backlash at the wheel',
+      text: quantityText(degrees(pair.wheelPlay), '°'),
+      formula: 'wheelPlay',
+    },
+    { name: 'Contact ratio', text: quantityText(contactRatio(gearing).total, '') },
+    { name: 'Pressure angle along the worm', text: quantityText(degrees(pair.axialPressureAngle), '°') },
+    {
+      name: 'Pressure angle across the worm',
+      text: quantityText(degrees(pair.transversePressureAngle), '°'),
+    },
+  ]
 }
 
 export function designFacts({ gearing }: Machine): readonly Fact[] {
@@ -43,6 +64,7 @@ export function designFacts({ gearing }: Machine): readonly Fact[] {
       text: quantityText(Math.cos(alphaN) * Math.tan(g), ''),
       formula: 'lockingFriction',
     },
+    ...fitFacts(gearing, pair),
   ]
 }
 

@@ -14,6 +14,11 @@ export function goToField(machine: Machine, path: string): void {
   focusSoon(fieldId(path), MOST_FRAMES)
 }
 
+/** A choice can bring other fields, and with them its section anew: puts the focus back where it was. */
+export function keepFocus(path: string): void {
+  requestAnimationFrame(() => focusSoon(fieldId(path), MOST_FRAMES))
+}
+
 function focusSoon(id: string, frames: number): void {
   const field = document.getElementById(id)
   if (field) field.focus()

@@ -14,10 +14,25 @@ export interface SectionFields {
   readonly choices: readonly Choice[]
 }
 
-export const sectionFieldsOf = (machine: Machine, section: SectionName): SectionFields => ({
-  fields: fieldsOf(machine).filter((field) => field.section === section),
-  choices: CHOICES.filter((choice) => choice.section === section),
-})
+/** Numbers that one choice leaves without any use are not shown while it stands. */
+function isUsed(path: string, { profile, depthRule }: Machine['gearing']): boolean {
+  if (path === 'gearing.discDiameter') return profile === 'ZK'
+  if (path === 'gearing.addendum' || path === 'gearing.clearance') return depthRule !== 'mixed'
+  return true
+}
+
+/** A number that comes with a choice stands at once below it. */
+const byChoice = ({ path }: Field): boolean => path.startsWith('gearing.centres.')
+
+export function sectionFieldsOf(machine: Machine, section: SectionName): SectionFields {
+  const fields = fieldsOf(machine).filter(
+    (field) => field.section === section && isUsed(field.path, machine.gearing),
+  )
+  return {
+    fields: [...fields.filter(byChoice), ...fields.filter((field) => !byChoice(field))],
+    choices: CHOICES.filter((choice) => choice.section === section),
+  }
+}
 
 export const levaKey = (path: string): string => path.replaceAll('.', '/')
 
@@ -28,9 +43,9 @@ interface ChangeContext {
 
 /** leva also reports its first value and what the document tells it: only what a person did is an edit. */
 const editBy =
-  (document: DocumentStore, path: string) =>
-  (value: number | string, _key: string, { initial, fromPanel }: ChangeContext) => {
-    if (!initial && fromPanel) document.edit((machine) => withValue(machine, path, value))
+  <Value>(document: DocumentStore, edited: (machine: Machine, value: Value) => Machine) =>
+  (value: Value, _key: string, { initial, fromPanel }: ChangeContext) => {
+    if (!initial && fromPanel) document.edit((machine) => edited(machine, value))
   }
 
 export function sectionSchema(document: DocumentStore, { fields, choices }: SectionFields) {
@@ -45,20 +60,23 @@ export function sectionSchema(document: DocumentStore, { fields, choices }: Sect
       heading: itemOf(field) === itemOf(fields[place - 1]) ? null : itemOf(field),
       judge: (value) => checkMachine(withValue(now(), field.path, value)),
       label: field.label,
-      onChange: editBy(document, field.path),
+      onChange: editBy<number>(document, (machine, value) => withValue(machine, field.path, value)),
       ...gesture,
     }),
   ])
-  const chosen = choices.map((choice) => [
-    levaKey(choice.path),
-    choiceInput({
-      first: choice.chosen(machine),
-      choice,
-      label: choice.label,
-      onChange: editBy(document, choice.path),
-    }),
-  ])
-  return Object.fromEntries([...numbers, ...chosen])
+  const chosen = (place: Choice['place']) =>
+    choices
+      .filter((choice) => choice.place === place)
+      .map((choice) => [
+        levaKey(choice.path),
+        choiceInput({
+          first: choice.chosen(machine),
+          choice,
+          label: choice.label,
+          onChange: editBy(document, choice.choose),
+        }),
+      ])
+  return Object.fromEntries([...chosen('above'), ...numbers, ...chosen('below')])
 }
 
 /** What leva is told when the document has changed; fields that the new machine does not have are left out. */
