@@ -7,8 +7,7 @@ import type { Machine } from '../../sim/machine/machine.ts'
 import { useView, useWorkshop } from '../frame/workshop.ts'
 import { MarkSign } from '../instrument/MarkSign.tsx'
 import { givenFigure } from '../instrument/reading-text.ts'
-import { closeUp, drawnTimes, gapTimes, widestPlane } from './close-up.ts'
-import { PITCHES } from './close-up-picture.ts'
+import { closeUp, gapTimes, widestPlane } from './close-up.ts'
 import { attachCloseUp } from './close-up-surface.ts'
 import { touchWords } from './contact-words.ts'
 import { MeshActions } from './MeshActions.tsx'
@@ -17,8 +16,6 @@ import { Slider } from './Slider.tsx'
 import { Switch } from './Switch.tsx'
 import { newTouching } from './touching.ts'
 
-/** As in gears.css [px] */
-const HEIGHT = 280
 const SIDES: readonly { readonly side: Side; readonly label: string }[] = [
   { side: 'left', label: 'Left wheel' },
   { side: 'right', label: 'Right wheel' },
@@ -40,6 +37,7 @@ export function CloseUpFigure({ machine, fields, side, onSide }: CloseUpProps) {
   const { frame } = useWorkshop()
   const { gearing } = machine
   const [wanted, setWanted] = useState(0)
+  const [size, setSize] = useState(1)
   const [wide, setWide] = useState(false)
   const widest = useMemo(() => Math.floor(10 * widestPlane(gearing)) / 10, [gearing])
   const plane = Math.max(-widest, Math.min(widest, wanted))
@@ -58,6 +56,7 @@ export function CloseUpFigure({ machine, fields, side, onSide }: CloseUpProps) {
       picture,
       touching: newTouching(machine, side, fields),
       times: wide ? times : 1,
+      onSize: setSize,
       onLines: (lines) => {
         if (count.current) count.current.textContent = touchWords(lines, gearing.wheelForm)
       },
@@ -76,7 +75,7 @@ export function CloseUpFigure({ machine, fields, side, onSide }: CloseUpProps) {
             onClick={() => onSide(each.side)}
           >
             <MarkSign part={each.side} size={20} />
-            {each.label}
+            <span>{each.label}</span>
           </button>
         ))}
       </div>
@@ -86,8 +85,8 @@ export function CloseUpFigure({ machine, fields, side, onSide }: CloseUpProps) {
         aria-label={`Section of worm and ${side} wheel, seen from above, ${placeWords(plane)}`}
       />
       <p className="small">
-        Seen from above, the thread grey, drawn {drawnTimes(pitch, HEIGHT, PITCHES)} times life size. Dots:
-        where they touch. Line: the path on which contact runs. Cross: pitch point.
+        Seen from above, the thread grey, drawn {size} times life size. Dots: where they touch. Line: the path
+        on which contact runs. Cross: pitch point.
       </p>
       <MeshActions />
       <Slider

@@ -40,7 +40,7 @@ export interface CloseUpPen {
 }
 
 /** What fits into the height, in pitches */
-export const PITCHES = 1.85
+const PITCHES = 1.85
 /** A point of contact this near to the plane, in pitches, counts as in it (our choice). */
 const NEAR_PLANE = 0.03
 const QUARTER = Math.PI / 2

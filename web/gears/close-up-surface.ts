@@ -1,6 +1,6 @@
 /** The close-up's canvas: keeps size, colours and fonts right, and draws only when it is seen and has moved. */
 import type { Frame } from '../frame/frame.ts'
-import type { CloseUp } from './close-up.ts'
+import { type CloseUp, PIXELS_A_MM } from './close-up.ts'
 import { type CloseUpPen, closeUpPen, drawCloseUp, readCloseUpColours } from './close-up-picture.ts'
 import { type Touching, followFrame } from './touching.ts'
 
@@ -11,11 +11,13 @@ export interface CloseUpContent {
   readonly times: number
   /** Told whenever another number of lines touches. */
   readonly onLines: (lines: number) => void
+  /** Told how many times life size it is drawn. */
+  readonly onSize: (times: number) => void
 }
 
 /** Draws at every change of frame, size, theme or fonts; returns what ends it. */
 export function attachCloseUp(canvas: HTMLCanvasElement, frame: Frame, content: CloseUpContent): () => void {
-  const { picture, touching, times, onLines } = content
+  const { picture, touching, times, onLines, onSize } = content
   let pen: CloseUpPen | null = null
   let seen = true
   let lines = -1
@@ -42,6 +44,7 @@ export function attachCloseUp(canvas: HTMLCanvasElement, frame: Frame, content: 
       picture.axialPitch,
       readCloseUpColours(canvas),
     )
+    if (pen) onSize(Math.round(pen.scale / PIXELS_A_MM))
     painter()
     draw()
   }
