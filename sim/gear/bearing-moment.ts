@@ -48,7 +48,9 @@ export function touchingNow(
     play: MICROMETRES * r2 * touch,
     teeth: moments.map(({ thread, turns }) => ({
       space: ownSpace(gearing, side, thread),
-      gap: Float32Array.from(turns, (turn, k) => Math.min(FAR, (turn - touch) * r2 * grid.normalPart[k]!)),
+      gap: Float32Array.from(turns, (turn, k) =>
+        turn < Infinity ? Math.min(FAR, (turn - touch) * r2 * grid.normalPart[k]!) : FAR,
+      ),
     })),
   }
 }

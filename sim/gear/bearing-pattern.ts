@@ -25,7 +25,8 @@ export interface BearingPattern {
   readonly middle: number
   /**
    * How far the wheel can turn onto this flank from its place in an ideal mesh without backlash, at its reference
-   * circle [um]; below 0 it is the backlash that the flank needs
+   * circle [um]; below 0 it is the backlash that the flank needs, and Infinity where it is
+   * out of reach
    */
   readonly play: number
   /** Between the most advanced and the most retarded place of the wheel over a pitch, at r2 [um] */
@@ -86,7 +87,8 @@ function leastGap(run: Run, k: number): number {
   let at = -1
   for (let n = 0; n < run.sweep.steps; n++) {
     const gap = gapAt(run, k, n)
-    if (gap >= least) continue
+    // Also where nothing touches at all, and the gap is no number.
+    if (!(gap < least)) continue
     least = gap
     at = n
   }
@@ -141,6 +143,6 @@ export function bearingPattern(
     share: marked / gap.length,
     middle: marked > 0 ? middle / marked : 0,
     play: scale * least,
-    transmissionError: scale * (Math.max(...sweep.touch) - least),
+    transmissionError: least < Infinity ? scale * (Math.max(...sweep.touch) - least) : 0,
   }
 }

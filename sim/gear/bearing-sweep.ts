@@ -20,7 +20,7 @@ export interface BearingSweep {
 
 const STEPS_PER_PITCH = 24
 /** Part of a pitch by which a misplaced wheel may touch sooner or later than one in its place. */
-const SPARE = 0.2
+const SPARE = 0.35
 /** Part of a pitch, before and after its contact in the ideal mesh, in which a point is looked at. */
 const WINDOW = 0.6
 const ROUNDS = 3

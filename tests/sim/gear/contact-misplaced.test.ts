@@ -133,6 +133,8 @@ test.each([
   ['ZI tilted', ZI, tilted],
   ['ZA apart', ZA, apart(0.05)],
   ['left hand ZN nearer', { ...ZA, hand: 'left', profile: 'ZN' }, apart(-0.05)],
+  ['ZA tilted far', ZA, { ...IN_PLACE, tilt: radians(1) }],
+  ['ZI all at once', ZI, { centre: 0.2, along: -0.3, axial: 0.3, tilt: 0.01 }],
   ['plain on ZA 2/30', { ...onZA, wormStarts: 2, wheelTeeth: 30 }, IN_PLACE],
 ] as const)('%s: a dense set of points, turned in blindly, tells the same', (_, pair, off) => {
   for (const sigma of [1, -1] as const) {
@@ -177,5 +179,18 @@ test('what touches now is on the line of contact, on as many teeth as the lines 
     for (const { gap } of teeth) {
       gap.forEach((value, k) => expect(value).toBeGreaterThan(pattern.gap[k]! - 0.05 * FILM))
     }
+  }
+})
+
+test('a wheel out of reach touches nothing and leaves no mark', () => {
+  for (const pair of [ZA, plain]) {
+    const pattern = bearingPattern(pair, 'right', 1, apart(6), FILM)
+    expect(pattern.play).toBe(Infinity)
+    expect(pattern.share).toBe(0)
+    expect(pattern.transmissionError).toBe(0)
+    expect(pattern.gap.every((gap) => gap === 1)).toBe(true)
+    const { play, teeth } = touchingNow(pair, 'right', 1, apart(6), 0.3)
+    expect(play).toBe(Infinity)
+    for (const { gap } of teeth) expect(gap.every((each) => each === 1)).toBe(true)
   }
 })
