@@ -44,7 +44,7 @@ const LEVELS: Readonly<Record<Detail, readonly Level[]>> = {
     level(40, [5, 3, 1, 1, 2, 1], [2, 32]),
     level(60, [4, 2, 1, 1, 2, 1], [2, 32]),
     level(90, [2, 2, 1, 1, 2, 1], [2, 32]),
-    level(Infinity, [2, 1, 1, 1, 2, 1], [2, 24]),
+    level(Infinity, [2, 1, 1, 1, 2, 1], [2, 20]),
   ],
   print: [level(Infinity, [48, 28, 10, 4, 4, 4], [16, 360])],
 }

@@ -1,6 +1,6 @@
 /** One tooth space of a wheel of either form, as the meshes need it: a section in any plane, exact normals. */
 import type { GearNumbers } from '../gear/gear-numbers.ts'
-import { helicalSection, helicalTooth, writeHelicalNormal } from '../gear/helical-tooth.ts'
+import { helicalSection, type HelicalTooth, helicalTooth, writeHelicalNormal } from '../gear/helical-tooth.ts'
 import { type Flank, rackSlope, rackTilt } from '../gear/wheel-flank.ts'
 import { type SectionDetail, type WheelSection, wheelSection } from '../gear/wheel-section.ts'
 import { type SpaceCutter, spaceCutter } from '../gear/wheel-space.ts'
@@ -22,20 +22,51 @@ export interface ToothSpace {
   ) => boolean
 }
 
+/** Least width of tooth and space of a helical wheel, in modules, in a picture of what cannot be made. */
+const LEAST_WIDTH = 0.03
+
 export const toothSpace = (gearing: GearNumbers): ToothSpace =>
   gearing.wheelForm === 'helical' ? helicalSpace(gearing) : throatedSpace(gearing)
 
 function helicalSpace(gearing: GearNumbers): ToothSpace {
   const tooth = helicalTooth(gearing)
+  const least = LEAST_WIDTH * gearing.axialModule
   return {
     toothPitch: tooth.toothPitch,
-    section: (y, detail) => helicalSection(tooth, y, detail),
+    section: (y, detail) => keptOpen(helicalSection(tooth, y, detail), tooth, detail, least),
     writeNormal: (out, at, { y, radius }, sigma, i) => {
       if (radius[i]! <= tooth.rootRadius) return false
       writeHelicalNormal(out, at, tooth, sigma, radius[i]!, y)
       return true
     },
   }
+}
+
+/**
+ * Only a wheel that cannot be made needs this: keeps tooth and space at least so wide [mm] that a picture can
+ * be drawn.
+ */
+function keptOpen(
+  section: WheelSection,
+  tooth: HelicalTooth,
+  detail: SectionDetail,
+  least: number,
+): WheelSection {
+  const { y, radius, chi } = section
+  const middle = tooth.twist * y
+  const side = detail.flank + detail.fillet
+  const last = 2 * side + detail.root
+  for (let i = 0; i <= side; i++) {
+    const half = least / 2 / radius[i]!
+    const space = Math.min(tooth.toothPitch / 2 - half, Math.max(half, middle - chi[i]!))
+    if (space === middle - chi[i]!) continue
+    chi[i] = middle - space
+    chi[last - i] = middle + space
+  }
+  for (let i = 1; i < detail.root; i++) {
+    chi[side + i] = chi[side]! + ((chi[side + detail.root]! - chi[side]!) * i) / detail.root
+  }
+  return section
 }
 
 function throatedSpace(gearing: GearNumbers): ToothSpace {

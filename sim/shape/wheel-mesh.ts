@@ -24,18 +24,20 @@ export function wheelMesh(gearing: GearNumbers, detail: Detail): TriangleMesh {
  * Joins a grid of vertices, rows apart by `columns`, with the outside towards the reader when columns run
  * right, rows up.
  */
-function addGrid(writer: MeshWriter, first: number, rows: number, columns: number): void {
+function addGrid(writer: MeshWriter, first: number, rows: number, columns: number, cuts?: Uint8Array): void {
   for (let j = 0; j + 1 < rows; j++) {
     for (let i = 0; i + 1 < columns; i++) {
       const a = first + j * columns + i
-      addTriangle(writer, a, a + 1, a + columns + 1)
-      addTriangle(writer, a, a + columns + 1, a + columns)
+      const above = a + columns
+      const falls = cuts?.[j * (columns - 1) + i] === 1
+      addTriangle(writer, a, a + 1, falls ? above : above + 1)
+      addTriangle(writer, falls ? a + 1 : a, above + 1, above)
     }
   }
 }
 
 function addSpaces(wheel: WheelInMaking): void {
-  const { sections, points, columns, normals } = wheel.surface
+  const { sections, points, columns, normals, cuts } = wheel.surface
   for (let k = 0; k < wheel.teeth; k++) {
     const first = wheel.writer.vertices
     for (let j = 0; j < sections.length; j++) {
@@ -44,7 +46,7 @@ function addSpaces(wheel: WheelInMaking): void {
         addSpacePoint(wheel, j, i, k, normals[n]!, normals[n + 1]!, normals[n + 2]!)
       }
     }
-    addGrid(wheel.writer, first, sections.length, points)
+    addGrid(wheel.writer, first, sections.length, points, cuts)
   }
 }
 

@@ -21,6 +21,8 @@ export interface WheelSurface {
   readonly positions: Float64Array
   /** The same for the outward normals; those of the land are left out. */
   readonly normals: Float64Array
+  /** For each cell of the space's grid, 1 where it is cut from its second point to its fourth, the shorter way */
+  readonly cuts: Uint8Array
 }
 
 export function wheelSurface(gearing: GearNumbers, detail: WheelDetail): WheelSurface {
@@ -42,7 +44,9 @@ export function wheelSurface(gearing: GearNumbers, detail: WheelDetail): WheelSu
     }
   }
   const rootStart = detail.flank + detail.fillet
-  return { sections, points, columns, rootStart, positions: gridPositions(sections, columns), normals }
+  const positions = gridPositions(sections, columns)
+  const cuts = shorterCuts(positions, sections.length, points, columns)
+  return { sections, points, columns, rootStart, positions, normals, cuts }
 }
 
 /** A section whose land has as many points as are wanted, even in angle. */
@@ -72,6 +76,24 @@ function gridPositions(sections: readonly WheelSection[], columns: number): Floa
     }
   }
   return positions
+}
+
+/** Cells that slant with the teeth are cut along them, which keeps the triangles on the surface. */
+function shorterCuts(positions: Float64Array, rows: number, points: number, columns: number): Uint8Array {
+  const cuts = new Uint8Array((rows - 1) * (points - 1))
+  const square = (a: number, b: number) => {
+    const x = positions[3 * a]! - positions[3 * b]!
+    const y = positions[3 * a + 1]! - positions[3 * b + 1]!
+    const z = positions[3 * a + 2]! - positions[3 * b + 2]!
+    return x * x + y * y + z * z
+  }
+  for (let j = 0; j + 1 < rows; j++) {
+    for (let i = 0; i + 1 < points; i++) {
+      const a = j * columns + i
+      if (square(a + 1, a + columns) < square(a, a + columns + 1)) cuts[j * (points - 1) + i] = 1
+    }
+  }
+  return cuts
 }
 
 /** Normal of fillet and root: across the grid's own directions. */

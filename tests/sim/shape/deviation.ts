@@ -60,13 +60,14 @@ function pointAt({ radius }: WheelSection, R: number, plus: boolean): number {
 }
 
 /** Corners, in the plane part way from plane j to the next, of the cut through the grid's triangles. */
-function cutCorners({ positions, columns }: WheelSurface, j: number, i: number, part: number) {
+function cutCorners({ positions, columns, points, cuts }: WheelSurface, j: number, i: number, part: number) {
   const at = (plane: number, point: number, d: number) => positions[3 * (plane * columns + point) + d]!
   const between = (low: number, high: number): [number, number] => [
     at(j, low, 0) + part * (at(j + 1, high, 0) - at(j, low, 0)),
     at(j, low, 2) + part * (at(j + 1, high, 2) - at(j, low, 2)),
   ]
-  return [between(i, i), between(i, i + 1), between(i + 1, i + 1)] as const
+  const falls = cuts[j * (points - 1) + i] === 1
+  return [between(i, i), falls ? between(i + 1, i) : between(i, i + 1), between(i + 1, i + 1)] as const
 }
 
 /** Part of a distance in the plane y = const that stands square to the surface. */
