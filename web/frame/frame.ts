@@ -19,6 +19,7 @@ import {
   ticksBetween,
 } from '../../sim/drive/turns.ts'
 import type { Motion } from '../store/readout.ts'
+import { ramped } from './ramp.ts'
 
 /** Screen time of one step [s] */
 const SCREEN_STEP = 1 / 240
@@ -201,14 +202,6 @@ function runSteps(frame: Frame, count: number, dt: number): void {
     }
   }
   if (state.speed === 0 && !input.connected) setMotion(frame, 'still')
-}
-
-/** Way made at time x of a move from 0 to 1 that speeds up and slows down evenly over `ramp`, at most 0.5, each. */
-function ramped(x: number, ramp: number): number {
-  const top = 2 * ramp * (1 - ramp)
-  if (x < ramp) return (x * x) / top
-  if (x > 1 - ramp) return 1 - ((1 - x) * (1 - x)) / top
-  return (x - ramp / 2) / (1 - ramp)
 }
 
 function runHand(frame: Frame, elapsed: number): void {

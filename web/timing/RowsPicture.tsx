@@ -51,15 +51,18 @@ interface RowsPictureProps {
   readonly timing: Timing
   /** The left output is drawn out sideways, as it comes off. */
   readonly out: boolean
+  /** Tooth at which the left wheel is held */
+  readonly tooth: number
 }
 
-export function RowsPicture({ timing, out }: RowsPictureProps) {
+export function RowsPicture({ timing, out, tooth }: RowsPictureProps) {
   const { frame } = useWorkshop()
   const picture = useRef<SVGSVGElement>(null)
   const hatch = useId()
   const { layout, pair, chosen } = timing
   const { centreDistance: a, sweepRadius } = pair.rows
   const zone = overlapZone(pair)
+  const further = (360 * (tooth - chosen.toothOffset)) / pair.teeth
   useEffect(() => {
     const turner = (side: 'left' | 'right') =>
       picture.current?.querySelector<SVGGElement>(`[data-turns='${side}']`)?.transform.baseVal.getItem(0)
@@ -68,12 +71,12 @@ export function RowsPicture({ timing, out }: RowsPictureProps) {
       const { turns } = frame.state
       // a right row at u points to -x turned on; down the picture is towards the viewer
       right?.setRotate(180 - rightRowAngle(layout, turns, frame.play) * DEGREES, 0, 0)
-      left?.setRotate(leftRowAngle(layout, turns, frame.play) * DEGREES, 0, 0)
+      left?.setRotate(leftRowAngle(layout, turns, frame.play) * DEGREES - further, 0, 0)
     }
     frame.painters.add(painter)
     painter()
     return () => void frame.painters.delete(painter)
-  }, [frame, layout])
+  }, [frame, layout, further])
   const away = out ? 0.7 * a : 0
   const half = a + sweepRadius + 1
   return (

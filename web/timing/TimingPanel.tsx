@@ -19,7 +19,8 @@ export function TimingPanel() {
   const { exercise, done } = reassembly
   const covered = exercise.step !== 'together' && !done
   const head = covered ? null : <Head key="head" timing={timing} />
-  const picture = <RowsPicture key="picture" timing={timing} out={exercise.step === 'out'} />
+  const tooth = exercise.step === 'out' ? exercise.tooth : timing.chosen.toothOffset
+  const picture = <RowsPicture key="picture" timing={timing} out={exercise.step === 'out'} tooth={tooth} />
   const distances = covered ? null : <Distances key="distances" timing={timing} />
   const steps = <ReassemblySteps key="steps" timing={timing} reassembly={reassembly} />
   const list = covered ? null : <PhaseList key="list" timing={timing} />
