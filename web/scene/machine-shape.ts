@@ -23,7 +23,7 @@ import { collarMark } from './body/collar-mark.ts'
 import { trayBody } from './body/tray.ts'
 import { wheelBody, wheelMarks } from './body/wheel.ts'
 import type { Detail } from './detail.ts'
-import { joined } from './solid.ts'
+import { placed } from './solid.ts'
 
 /** A solid as the graphics card takes it. */
 export interface SolidArrays extends TriangleMesh {
@@ -80,8 +80,9 @@ function solidsOf(machine: Machine, layout: Layout, detail: Detail): Map<PartNam
   add('rotor', rotorBody(layout, geometryOf(wormMesh(gearing, level)), detail))
   add('leftWheel', wheelBody(layout, leftTeeth, detail))
   add('rightWheel', wheelBody(layout, wheel, detail))
-  add('frontBearing', bearingBody(layout, shaft.frontBearing, detail))
-  add('rearBearing', bearingBody(layout, shaft.rearBearing, detail))
+  const bearing = bearingBody(layout, detail)
+  add('frontBearing', placed(bearing.clone(), { z: shaft.frontBearing }))
+  add('rearBearing', placed(bearing, { z: shaft.rearBearing }))
   add('tray', trayBody(layout, detail))
   add('case', closedCase(layout, detail))
   if (motor !== null) {
@@ -110,7 +111,7 @@ export function machineShape(machine: Machine, detail: Detail): MachineShape {
     wholeMotor: motor === null ? null : arraysOf(motorBody(layout, motor, false, detail)),
     rotorVeil: arraysOf(rotorVeil(layout, detail)),
     clearWalls: arraysOf(clearWalls(layout)),
-    caseEdges: arraysOf(joined(caseEdges(layout))),
+    caseEdges: arraysOf(caseEdges(layout)),
   }
 }
 

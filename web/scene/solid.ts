@@ -1,19 +1,5 @@
 /** Small solids with a substance, placed and joined into one geometry a part. All lengths in mm. */
-import {
-  BoxGeometry,
-  BufferAttribute,
-  BufferGeometry,
-  CylinderGeometry,
-  ExtrudeGeometry,
-  LatheGeometry,
-  Matrix4,
-  Path,
-  Quaternion,
-  Euler,
-  Shape,
-  Vector2,
-  Vector3,
-} from 'three'
+import { BufferAttribute, BufferGeometry, Euler, Matrix4 } from 'three'
 import { SUBSTANCE_NAMES, type SubstanceName } from '../material/substances.ts'
 
 export interface Piece {
@@ -30,57 +16,103 @@ export interface Place {
   readonly aboutZ?: number
 }
 
+/** Without texture places, which no substance uses. */
+export function solid(positions: Float32Array, normals: Float32Array, indices: Uint32Array): BufferGeometry {
+  const geometry = new BufferGeometry()
+  geometry.setAttribute('position', new BufferAttribute(positions, 3))
+  geometry.setAttribute('normal', new BufferAttribute(normals, 3))
+  return geometry.setIndex(new BufferAttribute(indices, 1))
+}
+
 export const piece = (substance: SubstanceName, geometry: BufferGeometry, place?: Place): Piece => ({
   substance,
   geometry: place === undefined ? geometry : placed(geometry, place),
 })
 
+/** Turns each triple by the rotation in `m`, column by column, and moves it. */
+function move(
+  values: ArrayLike<number> & { [n: number]: number },
+  m: readonly number[],
+  by: Required<Offset>,
+): void {
+  for (let at = 0; at < values.length; at += 3) {
+    const [x, y, z] = [values[at]!, values[at + 1]!, values[at + 2]!]
+    values[at] = m[0]! * x + m[4]! * y + m[8]! * z + by.x
+    values[at + 1] = m[1]! * x + m[5]! * y + m[9]! * z + by.y
+    values[at + 2] = m[2]! * x + m[6]! * y + m[10]! * z + by.z
+  }
+}
+
+type Offset = Pick<Place, 'x' | 'y' | 'z'>
+const NOWHERE: Required<Offset> = { x: 0, y: 0, z: 0 }
+
 /** Turns about x, then y, then z, then moves. */
 export function placed(geometry: BufferGeometry, place: Place): BufferGeometry {
   const { x = 0, y = 0, z = 0, aboutX = 0, aboutY = 0, aboutZ = 0 } = place
-  const turned = new Quaternion().setFromEuler(new Euler(aboutX, aboutY, aboutZ, 'ZYX'))
-  return geometry.applyMatrix4(new Matrix4().compose(new Vector3(x, y, z), turned, new Vector3(1, 1, 1)))
+  const m = new Matrix4().makeRotationFromEuler(new Euler(aboutX, aboutY, aboutZ, 'ZYX')).elements
+  move(geometry.getAttribute('position').array, m, { x, y, z })
+  if (aboutX !== 0 || aboutY !== 0 || aboutZ !== 0) move(geometry.getAttribute('normal').array, m, NOWHERE)
+  return geometry
 }
+
+type Outline = readonly (readonly [number, number])[]
 
 /** A full cylinder along z, from back to front. */
 export const rodZ = (radius: number, back: number, front: number, segments: number): BufferGeometry =>
-  turnedZ(
-    [
-      [0, back],
-      [radius, back],
-      [radius, front],
-      [0, front],
-    ],
-    segments,
-  )
+  turnedZ(rodOutline(radius, back, front), segments)
 
 /** A full cylinder along y, from bottom to top. */
 export const rodY = (radius: number, bottom: number, top: number, segments: number): BufferGeometry =>
-  new CylinderGeometry(radius, radius, top - bottom, segments).translate(0, (top + bottom) / 2, 0)
+  turnedY(rodOutline(radius, bottom, top), segments)
+
+const rodOutline = (radius: number, from: number, to: number): Outline => [
+  [0, from],
+  [radius, from],
+  [radius, to],
+  [0, to],
+]
 
 /** A body turned about y, with sharp edges between the straight stretches of its outline [radius, height]. */
-export function turnedY(
-  outline: readonly (readonly [number, number])[],
-  segments: number,
-  from = 0,
-  angle = 2 * Math.PI,
-) {
-  const lathes: BufferGeometry[] = []
-  for (let i = 0; i + 1 < outline.length; i++) {
-    const [start, end] = [outline[i], outline[i + 1]]
-    if (start === undefined || end === undefined) continue
-    lathes.push(new LatheGeometry([new Vector2(...start), new Vector2(...end)], segments, from, angle))
+export function turnedY(outline: Outline, segments: number, from = 0, angle = 2 * Math.PI): BufferGeometry {
+  const around = Math.max(1, Math.floor(segments))
+  const bands = outline.length - 1
+  const positions = new Float32Array(6 * bands * (around + 1))
+  const normals = new Float32Array(positions.length)
+  const indices = new Uint32Array(6 * bands * around)
+  let vertex = 0
+  let corner = 0
+  for (let band = 0; band < bands; band++) {
+    const [r, y] = outline[band]!
+    const [nextR, nextY] = outline[band + 1]!
+    const length = Math.hypot(nextR - r, nextY - y) || 1
+    const out = (nextY - y) / length
+    const up = (r - nextR) / length
+    for (let i = 0; i <= around; i++) {
+      const turn = from + (angle * i) / around
+      const [s, c] = [Math.sin(turn), Math.cos(turn)]
+      for (let end = 0; end < 2; end++) {
+        const at = 3 * (vertex + 2 * i + end)
+        const radius = end === 0 ? r : nextR
+        positions[at] = radius * s
+        positions[at + 1] = end === 0 ? y : nextY
+        positions[at + 2] = radius * c
+        normals[at] = out * s
+        normals[at + 1] = up
+        normals[at + 2] = out * c
+      }
+      if (i === around) continue
+      const a = vertex + 2 * i
+      indices.set([a, a + 2, a + 1, a + 3, a + 1, a + 2], corner)
+      corner += 6
+    }
+    vertex += 2 * (around + 1)
   }
-  return joined(lathes)
+  return solid(positions, normals, indices)
 }
 
 /** A body turned about z; the outline is [radius, z], from the back of the axis round to the front. */
-export const turnedZ = (
-  outline: readonly (readonly [number, number])[],
-  segments: number,
-  from = 0,
-  angle = 2 * Math.PI,
-): BufferGeometry => turnedY(outline, segments, from, angle).rotateX(Math.PI / 2)
+export const turnedZ = (outline: Outline, segments: number, from = 0, angle = 2 * Math.PI): BufferGeometry =>
+  placed(turnedY(outline, segments, from, angle), { aboutX: Math.PI / 2 })
 
 /** A ring along z with a small chamfer on its edges. */
 export function ringZ(
@@ -105,40 +137,26 @@ export function ringZ(
   )
 }
 
-export const box = (width: number, height: number, depth: number): BufferGeometry =>
-  new BoxGeometry(width, height, depth)
-
-/** A flat shape in x-y, made `depth` thick along z from `back`. */
-export const plate = (shape: Shape, back: number, depth: number, curveSegments: number): BufferGeometry =>
-  new ExtrudeGeometry(shape, { depth, bevelEnabled: false, curveSegments }).translate(0, 0, back)
-
-export function polygon(points: readonly (readonly [number, number])[]): Shape {
-  const shape = new Shape()
-  points.forEach(([x, y], i) => (i === 0 ? shape.moveTo(x, y) : shape.lineTo(x, y)))
-  shape.closePath()
-  return shape
-}
-
-export function circularHole(shape: Shape, x: number, y: number, radius: number): Shape {
-  const hole = new Path()
-  hole.absarc(x, y, radius, 0, 2 * Math.PI, true)
-  shape.holes.push(hole)
-  return shape
-}
-
-/** A rectangle with round corners, seen from above: x to the right, y away from the viewer (-z). */
-export function roundedRectangle(x0: number, y0: number, x1: number, y1: number, r: number): Shape {
-  const shape = new Shape()
-  shape.moveTo(x0 + r, y0)
-  shape.lineTo(x1 - r, y0)
-  shape.absarc(x1 - r, y0 + r, r, -Math.PI / 2, 0, false)
-  shape.lineTo(x1, y1 - r)
-  shape.absarc(x1 - r, y1 - r, r, 0, Math.PI / 2, false)
-  shape.lineTo(x0 + r, y1)
-  shape.absarc(x0 + r, y1 - r, r, Math.PI / 2, Math.PI, false)
-  shape.lineTo(x0, y0 + r)
-  shape.absarc(x0 + r, y0 + r, r, Math.PI, 1.5 * Math.PI, false)
-  return shape
+export function box(width: number, height: number, depth: number): BufferGeometry {
+  const half = [width / 2, height / 2, depth / 2] as const
+  const positions = new Float32Array(72)
+  const normals = new Float32Array(72)
+  const indices = new Uint32Array(36)
+  for (let face = 0; face < 6; face++) {
+    const axis = face >> 1
+    const side = face % 2 === 0 ? 1 : -1
+    const [u, v] = side > 0 ? [(axis + 1) % 3, (axis + 2) % 3] : [(axis + 2) % 3, (axis + 1) % 3]
+    for (let n = 0; n < 4; n++) {
+      const at = 3 * (4 * face + n)
+      positions[at + axis] = side * half[axis]!
+      positions[at + u!] = (n === 1 || n === 2 ? 1 : -1) * half[u!]!
+      positions[at + v!] = (n > 1 ? 1 : -1) * half[v!]!
+      normals[at + axis] = side
+    }
+    const a = 4 * face
+    indices.set([a, a + 1, a + 2, a, a + 2, a + 3], 6 * face)
+  }
+  return solid(positions, normals, indices)
 }
 
 const indexCount = (geometry: BufferGeometry): number =>
@@ -163,7 +181,8 @@ export function joined(
     normals.set(geometry.getAttribute('normal').array, 3 * vertex)
     if (name !== undefined) numbers.fill(SUBSTANCE_NAMES.indexOf(name), vertex, vertex + position.count)
     const count = indexCount(geometry)
-    for (let i = 0; i < count; i++) indices[corner + i] = vertex + (geometry.index?.array[i] ?? i)
+    const own = geometry.index?.array
+    for (let i = 0; i < count; i++) indices[corner + i] = vertex + (own === undefined ? i : own[i]!)
     vertex += position.count
     corner += count
     geometry.dispose()

@@ -11,7 +11,8 @@ import {
 } from 'three'
 import type { Layout } from '../../../sim/pose/layout.ts'
 import { type Detail, roundSegments } from '../detail.ts'
-import { part, piece, plate, polygon, rodY, turnedY } from '../solid.ts'
+import { plate, polygon } from '../plate.ts'
+import { part, piece, rodY, turnedY } from '../solid.ts'
 
 export function brushHub(layout: Layout, detail: Detail): BufferGeometry {
   const { hubRadius: radius, brushHeight: height, shaftRadius } = layout.output

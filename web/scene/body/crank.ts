@@ -2,7 +2,8 @@
 import { type BufferGeometry, Shape } from 'three'
 import type { Layout } from '../../../sim/pose/layout.ts'
 import { type Detail, roundSegments } from '../detail.ts'
-import { part, piece, plate, ringZ, turnedZ } from '../solid.ts'
+import { plate } from '../plate.ts'
+import { part, piece, ringZ, turnedZ } from '../solid.ts'
 
 type Crank = NonNullable<Layout['crank']>
 

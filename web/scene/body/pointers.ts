@@ -1,7 +1,8 @@
 /** Fixed pointers: an ink wedge on a white one, its tip at the mark. */
 import type { BufferGeometry } from 'three'
 import type { Layout } from '../../../sim/pose/layout.ts'
-import { type Piece, box, part, piece, plate, polygon } from '../solid.ts'
+import { plate, polygon } from '../plate.ts'
+import { type Piece, box, part, piece } from '../solid.ts'
 
 /** A wedge in x-y with its tip at the origin, pointing along -y, facing +z. */
 function wedge(size: number): Piece[] {

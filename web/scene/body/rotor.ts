@@ -4,7 +4,8 @@ import { CylinderGeometry, TorusGeometry } from 'three'
 import type { Layout } from '../../../sim/pose/layout.ts'
 import type { MotorLayout } from '../../../sim/pose/motor-layout.ts'
 import { type Detail, roundSegments } from '../detail.ts'
-import { type Piece, box, part, piece, placed, plate, polygon, ringZ, rodZ, turnedZ } from '../solid.ts'
+import { plate, polygon } from '../plate.ts'
+import { type Piece, box, part, piece, placed, ringZ, rodZ, turnedZ } from '../solid.ts'
 
 const SLOTS = 9
 

@@ -2,7 +2,8 @@
 import { type BufferGeometry, Shape } from 'three'
 import type { Layout } from '../../../sim/pose/layout.ts'
 import { type Detail, roundSegments } from '../detail.ts'
-import { part, piece, plate, rodY, turnedY } from '../solid.ts'
+import { plate } from '../plate.ts'
+import { part, piece, rodY, turnedY } from '../solid.ts'
 
 /** Seen from above with y = -z; the slots let a wheel slide out sideways with its shaft. */
 function trayShape(layout: Layout): Shape {

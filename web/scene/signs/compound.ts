@@ -5,11 +5,12 @@
 import {
   BufferAttribute,
   BufferGeometry,
+  Color,
   DoubleSide,
   Group,
   InstancedMesh,
   Matrix4,
-  MeshStandardMaterial,
+  ShaderMaterial,
 } from 'three'
 import { type BearingPattern, bearingPattern } from '../../../sim/gear/bearing-pattern.ts'
 import type { GearNumbers, Side } from '../../../sim/gear/gear-numbers.ts'
@@ -20,27 +21,22 @@ import { radians } from '../../../sim/quantity/convert.ts'
 import { PART_NAMES } from '../../../sim/pose/parts.ts'
 import type { View } from '../../store/view.ts'
 import type { Sign } from '../sign.ts'
+import fragment from './compound.frag.glsl?raw'
+import vertex from './compound.vert.glsl?raw'
 
 /** Thickness of the compound on the thread [mm], common practice for a thin even coat */
-export const FILM = 0.006
+const FILM = 0.006
 /** The coat lies this high over the drawn flank [mm]. */
 const LIFT = 0.02
 /** A dark neutral tone, which is none of the marks' colours. */
 const COMPOUND = '#26323a'
-const OPACITY = 0.88
-/** Part of the film from which the coat thins out towards its edge. */
-const EDGE = 0.55
-
-function coat(gap: number): number {
-  const t = Math.min(1, Math.max(0, (gap / FILM - EDGE) / (1 - EDGE)))
-  return OPACITY * (1 - t * t * (3 - 2 * t))
-}
+/** Gaps beyond this many films are all alike; between them the shader goes evenly. */
+const FURTHEST = 4
 
 /** One flank, in the frame of the wheel; `turned` about +y, as the wheel was made [rad]. */
 function flankPatch(pattern: BearingPattern, turned: number, towardsSpace: 1 | -1): BufferGeometry {
   const { planes, points, y, radius, chi, gap } = pattern
   const positions = new Float32Array(3 * planes * points)
-  const colours = new Float32Array(4 * planes * points).fill(1)
   const indices: number[] = []
   for (let j = 0; j < planes; j++) {
     for (let i = 0; i < points; i++) {
@@ -49,34 +45,33 @@ function flankPatch(pattern: BearingPattern, turned: number, towardsSpace: 1 | -
       positions[3 * k] = -radius[k]! * Math.cos(angle)
       positions[3 * k + 1] = y[j]!
       positions[3 * k + 2] = radius[k]! * Math.sin(angle)
-      colours[4 * k + 3] = coat(gap[k]!)
       if (i + 1 === points || j + 1 === planes) continue
       indices.push(k, k + 1, k + points, k + 1, k + points + 1, k + points)
     }
   }
   const geometry = new BufferGeometry()
   geometry.setAttribute('position', new BufferAttribute(positions, 3))
-  geometry.setAttribute('color', new BufferAttribute(colours, 4))
+  const films = gap.map((each) => Math.min(FURTHEST, each / FILM))
+  geometry.setAttribute('gap', new BufferAttribute(films, 1))
   geometry.setIndex(indices)
   geometry.computeVertexNormals()
   return geometry
 }
 
-function coatMaterial(): MeshStandardMaterial {
-  return new MeshStandardMaterial({
-    color: COMPOUND,
-    vertexColors: true,
+const coatMaterial = (): ShaderMaterial =>
+  new ShaderMaterial({
+    vertexShader: vertex,
+    fragmentShader: fragment,
+    uniforms: { colour: { value: new Color(COMPOUND) } },
     transparent: true,
     depthWrite: false,
-    roughness: 0.75,
     side: DoubleSide,
     polygonOffset: true,
     polygonOffsetFactor: -2,
     polygonOffsetUnits: -8,
   })
-}
 
-function coatedTeeth(geometry: BufferGeometry, material: MeshStandardMaterial, teeth: number): InstancedMesh {
+function coatedTeeth(geometry: BufferGeometry, material: ShaderMaterial, teeth: number): InstancedMesh {
   const mesh = new InstancedMesh(geometry, material, teeth)
   for (let tooth = 0; tooth < teeth; tooth++)
     mesh.setMatrixAt(tooth, new Matrix4().makeRotationY((2 * Math.PI * tooth) / teeth))
