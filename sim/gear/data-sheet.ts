@@ -31,13 +31,13 @@ export interface SheetTable {
   readonly rows: readonly SheetRow[]
 }
 
-export const PROFILE_WORDS: Readonly<Record<ThreadProfile, string>> = {
+const PROFILE_WORDS: Readonly<Record<ThreadProfile, string>> = {
   ZA: 'ZA, straight in the axial section',
   ZN: 'ZN, straight in the normal section',
   ZI: 'ZI, involute helicoid',
   ZK: 'ZK, made by a conical disc',
 }
-export const FORM_WORDS: Readonly<Record<WheelForm, string>> = {
+const FORM_WORDS: Readonly<Record<WheelForm, string>> = {
   throated: 'throated, line contact',
   helical: 'helical, point contact',
 }

@@ -9,7 +9,7 @@ export function ModelsPanel() {
   const saving = useSaving()
   return (
     <div className="gear-panel models-panel">
-      <h2 className="gear-head">Take worm and wheels away with you</h2>
+      <h2 className="gear-head">Models to take away</h2>
       <PrintPart saving={saving} />
       <PaperPart saving={saving} />
       <Progress saving={saving} />

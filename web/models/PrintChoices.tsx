@@ -65,6 +65,7 @@ export function PrintChoices({ print }: { readonly print: Print }) {
         <span>Surface</span>
         <Choice label="Surface" choices={FINENESS} value={order.fineness} onChange={setFineness} />
       </div>
+      <p className="small">Light has far fewer triangles, and is enough for most filament printers.</p>
     </>
   )
 }

@@ -32,7 +32,7 @@ function arrow([x, y]: Flat, du: number, dv: number): Mark {
 }
 
 /** Room that a number takes, by the usual width of narrow letters. */
-export const textWidth = (text: string): number => 0.46 * TEXT * text.replace('_', '').length
+const textWidth = (text: string): number => 0.46 * TEXT * text.replace('_', '').length
 
 /** Across from x1 to x2 at the height y; the extension lines come from y1 and y2. */
 export function across(x1: number, x2: number, y: number, y1: number, y2: number, text: string): Mark[] {

@@ -33,7 +33,7 @@ export interface Group {
   readonly marks: readonly Mark[]
 }
 
-export const STROKES: Readonly<Record<Weight, { readonly width: number; readonly dashes?: string }>> = {
+const STROKES: Readonly<Record<Weight, { readonly width: number; readonly dashes?: string }>> = {
   thick: { width: 0.35 },
   thin: { width: 0.18 },
   centre: { width: 0.18, dashes: '5 0.8 0.6 0.8' },
@@ -84,8 +84,8 @@ export const label = (x: number, y: number, text: string, more: Partial<Label> =
 export const indexPieces = (text: string): readonly string[] => text.split(/_([\p{L}\p{N}]+)/u)
 
 /** How far an index hangs below the line, and how large it is, in parts of the letters. */
-export const INDEX_DROP = 0.22
-export const INDEX_SIZE = 0.72
+const INDEX_DROP = 0.22
+const INDEX_SIZE = 0.72
 
 function labelSvg({ x, y, text, size, anchor, upright, bold }: Label): string {
   const drop = fixed(INDEX_DROP * size)

@@ -65,7 +65,7 @@ function standing(name: string, mesh: TriangleMesh, turned: (...p: Point) => Poi
   }
 }
 
-export function extent(positions: Float32Array): { readonly least: Point; readonly most: Point } {
+function extent(positions: Float32Array): { readonly least: Point; readonly most: Point } {
   const least: [number, number, number] = [Infinity, Infinity, Infinity]
   const most: [number, number, number] = [-Infinity, -Infinity, -Infinity]
   for (let i = 0; i < positions.length; i++) {
@@ -111,7 +111,7 @@ export function printMeasure({ items }: PrintModel): PrintMeasure {
 }
 
 /** Volume inside a closed surface, by the divergence theorem: sum of a . (b x c)/6. */
-export function enclosedVolume({ positions: p, indices }: WeldedMesh): number {
+function enclosedVolume({ positions: p, indices }: WeldedMesh): number {
   let sum = 0
   for (let t = 0; t < indices.length; t += 3) {
     const [a, b, c] = [3 * indices[t]!, 3 * indices[t + 1]!, 3 * indices[t + 2]!]

@@ -24,7 +24,7 @@ export interface PrintChanges {
 }
 
 /** Usual for filament printing, from 0.15 to 0.3 mm (common practice). */
-export const USUAL_CLEARANCE = 0.2
+const USUAL_CLEARANCE = 0.2
 
 /** The smallest is the machine's own backlash, the largest an eighth of the axial pitch (our choice). */
 export function clearanceLimits(gearing: GearNumbers): { readonly min: number; readonly max: number } {

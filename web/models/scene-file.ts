@@ -119,7 +119,7 @@ function geometriesOf(
   return [...geometries, writtenOut(instances)]
 }
 
-export function sceneGroup(moment: SceneMoment): Group {
+function sceneGroup(moment: SceneMoment): Group {
   const { machine, turns, play, apart } = moment
   const bodies = machineBodies(machine, machineShape(machine, 'high'))
   const poses = writePoses(newPoses(), posePlan(bodies.layout), turns, apart, play)
