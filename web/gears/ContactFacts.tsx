@@ -59,8 +59,8 @@ export function ContactFacts({ machine, field }: ContactFactsProps) {
         />
         {known && (
           <Fact
-            name="Sliding over the whole contact"
-            text={`${figure(size * span.least)} to ${quantityText(size * span.most, 'm/s')}`}
+            name="Sliding along the lines"
+            text={`${figure(size * span.least, 2)} to ${figure(size * span.most, 2)} m/s`}
           />
         )}
         <Fact name="Lost motion at the worm" text={quantityText(wormPlay(gearing), '°')} formula="wormPlay" />

@@ -7,7 +7,9 @@ import type { Workshop } from '../frame/workshop.ts'
 const BEYOND = 2.5
 const LEAST = 12
 const SECONDS_OF_PLAY = 1
+/** Before it turns forth again [ms] */
 const PAUSE = 700
+const LONG_PAUSE = 2500
 
 /** Degrees of the worm, whole ones, that show a play of so many. */
 export const swing = (play: number): number => Math.max(LEAST, Math.ceil(BEYOND * play))
@@ -16,14 +18,16 @@ export function turnBackAndForth(workshop: Workshop, play: number): void {
   const { frame, readout } = workshop
   if (frame.motion === 'hand') return
   hold(frame)
-  const ticks = (swing(play) * TICKS_PER_TURN) / 360
+  // Where hand turns land at once, it stops half-way through the play, so that the gaps are there to see.
+  const degrees = frame.cuts ? play / 2 : swing(play)
+  const ticks = Math.round((degrees * TICKS_PER_TURN) / 360)
   const seconds = (SECONDS_OF_PLAY * 360) / Math.max(play, LEAST / BEYOND)
   const forth = () => {
     if (frame.motion === 'still') turnByHand(frame, ticks, seconds)
   }
   turnByHand(frame, -ticks, seconds)
   if (frame.motion === 'still') {
-    setTimeout(forth, PAUSE)
+    setTimeout(forth, LONG_PAUSE)
     return
   }
   const end = readout.subscribe(({ motion }) => {
