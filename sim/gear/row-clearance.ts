@@ -111,15 +111,16 @@ export interface LeastClearance {
 /**
  * Least distance over a whole turn, which repeats with every row pitch. Every dip of the first look that can reach
  * below the lowest one is refined: no row moves faster than its tip, so between two looks the distance changes
- * by at most 2 Rb times the step. `enough` ends the look at the first distance that is not above it.
+ * by at most 2 Rb times the step. `enough` ends the look at the first distance that is not above it; it begins at
+ * `from`, so that a meeting that is expected there is found at once.
  */
-export function leastClearance(rows: Rows, D: number, enough = 0): LeastClearance {
+export function leastClearance(rows: Rows, D: number, enough = 0, from = 0): LeastClearance {
   const step = rowPitch(rows.count) / STEPS
   const seen = new Float64Array(STEPS)
   let lowest = { distance: Infinity, at: 0 }
   for (let n = 0; n < STEPS; n++) {
-    seen[n] = clearanceAt(rows, n * step, D)
-    if (seen[n]! < lowest.distance) lowest = { distance: seen[n]!, at: n * step }
+    seen[n] = clearanceAt(rows, from + n * step, D)
+    if (seen[n]! < lowest.distance) lowest = { distance: seen[n]!, at: from + n * step }
     if (seen[n]! <= enough) return lowest
   }
   const reach = 2 * rows.sweepRadius * step
@@ -127,7 +128,7 @@ export function leastClearance(rows: Rows, D: number, enough = 0): LeastClearanc
     const here = seen[n]!
     if (here - reach >= lowest.distance || lowest.distance === 0) continue
     if (here > seen[(n + 1) % STEPS]! || here > seen[(n + STEPS - 1) % STEPS]!) continue
-    const dip = refined(rows, D, (n - 1) * step, (n + 1) * step)
+    const dip = refined(rows, D, from + (n - 1) * step, from + (n + 1) * step)
     if (dip.distance < lowest.distance) lowest = dip
   }
   return lowest

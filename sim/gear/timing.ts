@@ -146,11 +146,13 @@ export function nearestClearPhase(pair: TimedPair, toothOffset: number): Assembl
   const { teeth, rows, need } = pair
   if (hubRoom(rows) <= 0) return null
   const places = phaseCount(teeth, rows.count)
+  let expected = 0
   for (let by = 0; by <= places / 2; by++) {
     for (const way of by === 0 ? [0] : [by, -by]) {
       const tooth = (((toothOffset + way) % teeth) + teeth) % teeth
       const offset = rowOffset(pair, tooth)
-      const least = leastClearance(rows, offset, need)
+      const least = leastClearance(rows, offset, need, expected)
+      expected = least.at
       if (clears(pair, least)) return { toothOffset: tooth, offset, distance: least.distance, clear: true }
     }
   }

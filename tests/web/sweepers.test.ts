@@ -30,7 +30,7 @@ test.each(cases)(
     const allowed = 0.012 * output.brushRadius
     let furthest = 0
     for (const { x, y, z } of cornersOf(machine, firstRow, detail)) {
-      const across = Array.from({ length: output.tufts }, (_, row) => {
+      const across = Array.from({ length: output.tufts }, (_row, row) => {
         const chi = firstRow + (row * 2 * Math.PI) / output.tufts
         const along = -x * Math.cos(chi) + z * Math.sin(chi)
         return along > 0 ? Math.abs(x * Math.sin(chi) + z * Math.cos(chi)) : Infinity

@@ -10,7 +10,14 @@ import {
 } from '../../../sim/drive/turns.ts'
 import { pairProportions } from '../../../sim/gear/proportions.ts'
 import { machineLayout } from '../../../sim/pose/layout.ts'
-import { leftWheelAngle, newPoses, posePlan, rightWheelAngle, writePoses } from '../../../sim/pose/pose.ts'
+import {
+  leftWheelAngle,
+  newPoses,
+  poseOffset,
+  posePlan,
+  rightWheelAngle,
+  writePoses,
+} from '../../../sim/pose/pose.ts'
 import { bootCleaner, demoMachines } from '../../support/machines.ts'
 import { near } from '../../support/near.ts'
 
@@ -70,6 +77,24 @@ describe('play of the wheels', () => {
     const moved = (leftWheelAngle(layout, turns, play) - left) * layout.leftSense
     near(moved, (-0.01 * TURN * layout.starts) / layout.teeth, 1e-12)
     near(rightWheelAngle(layout, turns, play), right, 1e-12)
+  })
+
+  test('turns wheel and brush of the pose by as much as it tells of their angle', () => {
+    const { play, turns, turnTo } = atRest()
+    turnTo(4.3)
+    turnTo(4.29)
+    const poses = writePoses(newPoses(), posePlan(layout), turns, 0, play)
+    const angles = {
+      leftWheel: leftWheelAngle(layout, turns, play),
+      leftBrush: leftWheelAngle(layout, turns, play),
+      rightWheel: rightWheelAngle(layout, turns, play),
+      rightBrush: rightWheelAngle(layout, turns, play),
+    }
+    for (const part of ['leftWheel', 'leftBrush', 'rightWheel', 'rightBrush'] as const) {
+      const at = poseOffset(part)
+      // a pose is kept in single precision
+      near(2 * Math.atan2(poses[at + 4]!, poses[at + 6]!), angles[part], 1e-6)
+    }
   })
 
   test('never lets a wheel further than half of it from its exact place', () => {
