@@ -12,7 +12,7 @@
 import { radians } from '../quantity/convert.ts'
 import type { GearNumbers } from './gear-numbers.ts'
 
-/** What the outside of a throated wheel stands above its throat, in modules of radius (common practice). */
+/** What the outside of a throated wheel stands above its throat, in modules of the depth (common practice). */
 const OUTSIDE_ABOVE_THROAT = 0.5
 
 /** px = pi m */
@@ -175,7 +175,7 @@ export function pairProportions(gearing: GearNumbers): PairProportions {
   const dedendumWheel = depths.dedendumWheel - x2 * unit
   const tipRadiusWorm = r1 + depths.addendumWorm
   const throat = r2 + addendumWheel
-  const outsideRadiusWheel = throat + OUTSIDE_ABOVE_THROAT * m
+  const outsideRadiusWheel = throat + OUTSIDE_ABOVE_THROAT * unit
   return {
     referenceRadiusWorm: r1,
     referenceRadiusWheel: r2,

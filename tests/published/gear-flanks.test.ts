@@ -22,6 +22,8 @@ import { near } from '../support/near.ts'
 import { metricPair } from './gear-pair.ts'
 import { LITVIN, METRIC } from './gear-sources.ts'
 
+const PROFILES = ['ZA', 'ZN', 'ZI', 'ZK'] as const
+
 describe('flanks', () => {
   const pair = pairProportions(metricPair)
 
@@ -39,19 +41,37 @@ describe('flanks', () => {
     near(degrees(transversePressureAngle(radians(20), radians(7.76517))), 69.634, 5e-5)
   })
 
-  test.each(['ZA', 'ZN', 'ZI'] as const)(
-    `helicoid identity on %s: ${LITVIN}, section 19.10, formula seen`,
+  test.each(PROFILES)(`helicoid identity on %s: ${LITVIN}, section 19.10, formula seen`, (profile) => {
+    const g = wheelGeneration({ ...metricPair, profile })
+    for (const [x, y] of [
+      [19, 3],
+      [24, -8],
+      [21, 0],
+    ] as const) {
+      for (const sigma of [-1, 1] as const) {
+        const nx = -rackSlope(g, sigma, x, y)
+        const ny = -rackTilt(g, sigma, x, y)
+        near(y * nx - x * ny - 3, 0, 1e-9)
+      }
+    }
+  })
+
+  test.each(PROFILES)(
+    `equation of meshing on %s, in the pitch point and wherever the flanks touch: ${LITVIN}, ch. 2 and 19, from memory`,
     (profile) => {
       const g = wheelGeneration({ ...metricPair, profile })
-      for (const [x, y] of [
-        [19, 3],
-        [24, -8],
-        [21, 0],
-      ] as const) {
-        for (const sigma of [-1, 1] as const) {
-          const nx = -rackSlope(g, sigma, x, y)
-          const ny = -rackTilt(g, sigma, x, y)
-          near(y * nx - x * ny - 3, 0, 1e-9)
+      const a = g.centreDistance
+      for (const x of [a - g.wheelRadius, 19.5, 21, 24]) {
+        for (const y of [-6, 0, 5]) {
+          for (const sigma of [-1, 1] as const) {
+            const z = flankPoint(g, sigma, x, y).height
+            const n = [-rackSlope(g, sigma, x, y), -rackTilt(g, sigma, x, y), 1] as const
+            const w2 = -2 / 30
+            // v1 = w1 k x r and v2 = w2 j x (r - a i), with w1 = 1
+            const v = [-y - w2 * z, x, w2 * (x - a)] as const
+            const product = n[0] * v[0] + n[1] * v[1] + n[2] * v[2]
+            near(product / Math.hypot(...n) / Math.hypot(...v), 0, 1e-9)
+          }
         }
       }
     },
@@ -70,6 +90,20 @@ describe('flanks', () => {
       const { radius, chi } = flankPoint(g, 1, x, 0)
       near(chi, Math.PI / 60 + involute(radius) - involute(45), 1e-9)
     }
+  })
+
+  test('flank has the profile radius r2 sin alpha_x = 15.3909 mm in the pitch point: rack and gear theory, derived', () => {
+    near(45 * Math.cos(radians(20)), 42.2862, 5e-5)
+    const g = wheelGeneration(rackPair)
+    const at = (x: number) => {
+      const { radius, chi } = flankPoint(g, 1, x, 0)
+      return [radius * Math.cos(chi), radius * Math.sin(chi)] as const
+    }
+    const [[ax, ay], [bx, by], [cx, cy]] = [at(22 - 0.01), at(22), at(22 + 0.01)]
+    // circle through three points: product of the sides over four times the area
+    const area = Math.abs((bx - ax) * (cy - ay) - (cx - ax) * (by - ay)) / 2
+    const sides = Math.hypot(bx - ax, by - ay) * Math.hypot(cx - bx, cy - by) * Math.hypot(cx - ax, cy - ay)
+    near(sides / (4 * area), 15.3909, 5e-5)
   })
 
   test('contact ratio in the mid-plane of rack and 30 teeth is 1.817: standard formula, derived', () => {
@@ -102,6 +136,14 @@ describe('two wheels and play', () => {
     near(backlashOfCentreDistance(1, radians(14.5)), 0.517, 0.0005)
     near(1 / backlashOfCentreDistance(1, radians(20)), 1.374, 0.0005)
     near(1 / backlashOfCentreDistance(1, radians(14.5)), 1.933, 0.0005)
+  })
+
+  test("backlash along the normal is jt cos alpha_n cos g: Machinery's Handbook, gear backlash section, from memory", () => {
+    const pair = pairProportions({ ...metricPair, backlash: 0.1 })
+    // two routes: along the axis, and round the worm, where the flanks lean the other way
+    near(pair.normalBacklash, 0.1 * Math.cos(radians(20)) * Math.cos(radians(7.76517)), 1e-8)
+    const roundWorm = pair.wormPlay * 22
+    near(pair.normalBacklash, roundWorm * Math.cos(radians(20)) * Math.sin(radians(7.76517)), 1e-7)
   })
 
   test('play of a wheel of 90 mm with 0.05 mm backlash is 3.82 minutes of arc: definition, derived', () => {

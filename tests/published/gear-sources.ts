@@ -10,3 +10,5 @@ export const LITVIN =
 export const WENTZELL = 'T. H. Wentzell, Machine Design, 1st ed. (Cengage, 2007), worked-example companion'
 export const BHANDARI = 'V. B. Bhandari, Design of Machine Elements, worked-example companion'
 export const KHURMI = 'R. S. Khurmi and J. K. Gupta, Theory of Machines, 14th ed. (Eurasia, 2009)'
+export const KHURMI_MECHANICS = 'R. S. Khurmi, Engineering Mechanics, worked-example companion'
+export const BANSAL = 'R. K. Bansal, Engineering Mechanics, worked-example companion'

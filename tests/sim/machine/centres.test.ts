@@ -21,7 +21,7 @@ test('the boot cleaner stands on standard centres, 30 mm apart', () => {
 
 const SEED = 20_261
 
-test(`whichever way it is given, the pair stays where it is (500 pairs, seed ${SEED})`, () => {
+test(`whichever way it is given, the pair stays where it is (150 pairs, seed ${SEED})`, () => {
   const law = fc.property(
     fc.double({ min: -1, max: 1, noNaN: true }),
     fc.constantFrom('axial', 'normal', 'mixed'),
@@ -50,5 +50,5 @@ test(`whichever way it is given, the pair stays where it is (500 pairs, seed ${S
       }
     },
   )
-  fc.assert(law, { seed: SEED, numRuns: 500 })
+  fc.assert(law, { seed: SEED, numRuns: 150 })
 })
