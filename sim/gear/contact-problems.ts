@@ -82,11 +82,12 @@ function faceProblems(gearing: GearNumbers): GearProblem[] {
 
 function profileProblems(gearing: GearNumbers): GearProblem[] {
   if (gearing.profile === 'ZI') return []
+  const about = rounded(Number(conjugateError(gearing).toPrecision(2)))
   return [
     warning(
       'gearing.profile',
       `should be ZI with a plain helical wheel, got ${gearing.profile}, which is not conjugate to it: the wheel ` +
-        `runs unevenly by about ${rounded(conjugateError(gearing))} mm at its reference circle, tooth by tooth; ` +
+        `runs unevenly by about ${about} mm at its reference circle, tooth by tooth; ` +
         'take profile ZI or a throated wheel',
     ),
   ]

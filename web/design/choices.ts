@@ -56,7 +56,7 @@ export const CHOICES: readonly Choice[] = [
   ofGearing(
     'wheelForm',
     {
-      label: 'Form of the wheels',
+      label: 'Wheel form',
       section: 'teeth',
       place: 'above',
       help: 'Throated: hollowed round the worm, touches along lines and carries more, and wants exact setting along its axis. Plain: a helical gear, touches in a point and wears sooner, is cheap to mould and forgiving, and runs true only on a ZI worm.',
@@ -66,12 +66,12 @@ export const CHOICES: readonly Choice[] = [
   ofGearing(
     'depthRule',
     {
-      label: 'Depth counted in',
+      label: 'Depth rule',
       section: 'teeth',
       place: 'above',
-      help: 'Module that addendum and clearance count in: the axial one, the normal one, or both with full depth, where the worm outside counts in the axial module and the rest in the normal one.',
+      help: 'Module that addendum and clearance count in: the axial one or the normal one. Mixed has a depth of its own: full depth outside the worm in the axial module, the rest in the normal one.',
     },
-    { axial: 'Axial module', normal: 'Normal module', mixed: 'Both modules' },
+    { axial: 'Axial module', normal: 'Normal module', mixed: 'Mixed' },
   ),
   ofGearing(
     'thinned',
@@ -85,7 +85,7 @@ export const CHOICES: readonly Choice[] = [
   ),
   {
     path: 'gearing.centres.kind',
-    label: 'Given between axes',
+    label: 'Axes given by',
     section: 'teeth',
     place: 'above',
     help: 'What is given of the distance between the axes of worm and wheel; the other follows from it. Changing this leaves everything where it is.',
