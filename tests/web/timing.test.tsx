@@ -19,7 +19,7 @@ import {
 } from '../../web/timing/reassembly.ts'
 import { rightRowAngle } from '../../web/timing/row-angles.ts'
 import { overlapZone, timingSign } from '../../web/timing/stage-sign.ts'
-import { headline, phaseSentence, zonesText } from '../../web/timing/timing-words.ts'
+import { headline, meetingText, phaseSentence, zonesText } from '../../web/timing/timing-words.ts'
 import { bootCleaner, classroomModel, cordWinder, demoMachines, ventOpener } from '../support/machines.ts'
 import { near } from '../support/near.ts'
 
@@ -121,6 +121,13 @@ describe('words', () => {
     const zones = clashZones(pair)
     expect(zonesText(zones, pair)).toMatch(/^Rows meet below [\d.]+° and above [\d.]+°\.$/)
     expect(zonesText([], pair)).toBe('Rows pass clear at any angle.')
+  })
+  test('tell how far the worm is free, never more than it is', () => {
+    expect(meetingText({ forward: 0.479, back: 1.2 }, pair)).toBe(
+      'The rows come too near 0.47 worm turns on, or 1.20 back.',
+    )
+    expect(meetingText({ forward: null, back: null }, pair)).toBe('The rows never meet.')
+    expect(meetingText({ forward: 0, back: 0 }, pair)).toBe('The rows are too near as they stand.')
   })
   test('count the teeth of rows and of single blades', () => {
     expect(phaseSentence(pair, 10)).toBe(

@@ -4,6 +4,7 @@ import { clearanceAt } from '../../sim/gear/row-clearance.ts'
 import { useMachine, useWorkshop } from '../frame/workshop.ts'
 import { Dial } from './Dial.tsx'
 import { DistanceStrip } from './DistanceStrip.tsx'
+import { FirstMeeting } from './FirstMeeting.tsx'
 import { PhaseList } from './PhaseList.tsx'
 import { ReassemblySteps } from './ReassemblySteps.tsx'
 import { RowsPicture } from './RowsPicture.tsx'
@@ -72,6 +73,7 @@ function Distances({ timing }: { readonly timing: Timing }) {
         </div>
       </dl>
       <DistanceStrip timing={timing} />
+      {chosen.distance <= pair.need && <FirstMeeting timing={timing} />}
     </section>
   )
 }

@@ -1,6 +1,6 @@
 /** Sentences about the timing of the two outputs, and numbers as they stand in them. */
-import type { AssemblyPhase, TimedPair } from '../../sim/gear/timing.ts'
-import { rowPitch } from '../../sim/gear/row-clearance.ts'
+import type { AssemblyPhase, ClashAhead, TimedPair } from '../../sim/gear/timing.ts'
+import { hubRoom, rowPitch } from '../../sim/gear/row-clearance.ts'
 import { degrees } from '../../sim/quantity/convert.ts'
 
 /** To a tenth, without a needless zero. */
@@ -19,6 +19,7 @@ export const aheadText = (pair: TimedPair): string =>
     : `The right ${rowsWord(pair)} are this far ahead of the left ones.`
 
 export function headline({ distance, clear }: AssemblyPhase, pair: TimedPair): string {
+  if (hubRoom(pair.rows) <= 0) return 'The tips strike the other hub'
   if (clear) return `Clear by ${distanceText(distance - pair.need)}`
   return distance === 0 ? 'They strike each other' : 'They come too near'
 }
@@ -34,6 +35,15 @@ export function zonesText(zones: readonly (readonly [number, number])[], pair: T
   if (zones.length === 2 && first[0] === 0 && last[1] === pitch)
     return `${what} meet below ${angleText(first[1])} and above ${angleText(last[0])}.`
   return `${what} meet in the hatched angles.`
+}
+
+/** Turns of the worm that are free, either way; rounded down, so that they are free indeed. */
+export function meetingText({ forward, back }: ClashAhead, pair: TimedPair): string {
+  const word = rowsWord(pair)
+  if (forward === null || back === null) return `The ${word} never meet.`
+  if (forward === 0 || back === 0) return `The ${word} are too near as they stand.`
+  const turns = (free: number) => (Math.floor(100 * free) / 100).toFixed(2)
+  return `The ${word} come too near ${turns(forward)} worm turns on, or ${turns(back)} back.`
 }
 
 export function phaseSentence(pair: TimedPair, count: number): string {

@@ -6,7 +6,6 @@ import {
   assemblyPhases,
   clashZones,
   phaseCount,
-  rowOffset,
 } from '../../sim/gear/timing.ts'
 import type { Machine } from '../../sim/machine/machine.ts'
 import { outputTiming } from '../../sim/machine/output-timing.ts'
@@ -37,7 +36,7 @@ export function useTiming(machine: Machine): Timing {
     const same = JSON.parse(numbers) as TimedPair
     return { phases: assemblyPhases(same), zones: clashZones(same) }
   }, [numbers])
-  const found = phases.find((phase) => sameTooth(pair, phase.toothOffset, toothOffset))
-  const offset = rowOffset(pair, toothOffset)
-  return { layout, pair, phases, zones, chosen: found ?? { toothOffset, offset, distance: 0, clear: false } }
+  // every tooth has its phase among them
+  const chosen = phases.find((phase) => sameTooth(pair, phase.toothOffset, toothOffset))!
+  return { layout, pair, phases, zones, chosen }
 }
