@@ -130,36 +130,46 @@ describe('size over balls', () => {
   })
 
   test.each(pairs.map((pair) => ({ name: pairName(pair), pair: { ...pair, backlash: 0.1 } })))(
-    'the ball of $name touches the flank and nowhere enters it',
+    'ball and pin of $name touch the flank and nowhere enter it',
     ({ pair }) => {
-      const W = valueOf(pair, 'D_M')
-      const gap = leastGap(pair, (valueOf(pair, 'M_1') - W) / 2) - W / 2
-      // the search grid steps 0.004 mm along a surface that curves away from the ball
-      expect(gap).toBeGreaterThan(-1e-6)
-      expect(gap).toBeLessThan(1e-4)
+      const radius = valueOf(pair, 'D_M') / 2
+      const gaps = gapsInSpace(pair, valueOf(pair, 'M_1') / 2 - radius)
+      for (const gap of [gaps.ball - radius, gaps.pin - radius]) {
+        // the search steps 0.005 mm along a surface that curves away from ball and pin
+        expect(gap).toBeGreaterThan(-1e-4)
+        expect(gap).toBeLessThan(1e-4)
+      }
     },
   )
 })
 
-/** Distance of a point in mid space from the thread, by plain search over its surface. */
-function leastGap(pair: GearNumbers, centre: number): number {
+/**
+ * Least distances of the flank from a point in mid space, and from the straight line through it that is
+ * square to the nearest way to the flank: by plain search over the surface.
+ */
+function gapsInSpace(pair: GearNumbers, centre: number): { ball: number; pin: number } {
   const { form } = wheelGeneration(pair)
   const p = valueOf(pair, 'p_z') / (2 * Math.PI)
   const px = valueOf(pair, 'p_x')
-  const tip = valueOf(pair, 'd_a1') / 2
-  const root = valueOf(pair, 'd_f1') / 2
-  let least = Infinity
+  const [root, tip] = [valueOf(pair, 'd_f1') / 2, valueOf(pair, 'd_a1') / 2]
+  const points: [number, number, number][] = []
   for (let i = 0; i <= 1000; i++) {
     const r = root + ((tip - root) * i) / 1000
     const s = px / 2 - form.halfThickness(r) + pair.backlash / 2
     for (let j = -1000; j <= 1000; j++) {
       const theta = j / 2000
-      const z = p * theta + s
-      const gap = Math.hypot(r * Math.cos(theta) - centre, r * Math.sin(theta), z)
-      least = Math.min(least, gap)
+      points.push([r * Math.cos(theta) - centre, r * Math.sin(theta), p * theta + s])
     }
   }
-  return least
+  const sizes = points.map(([x, y, z]) => Math.sqrt(x * x + y * y + z * z))
+  const ball = sizes.reduce((a, b) => Math.min(a, b))
+  const [, ny, nz] = points[sizes.indexOf(ball)]!
+  const across = Math.hypot(ny, nz)
+  const pin = points.reduce((least, [, y, z], i) => {
+    const along = (z * ny - y * nz) / across
+    return Math.min(least, Math.sqrt(sizes[i]! ** 2 - along * along))
+  }, Infinity)
+  return { ball, pin }
 }
 
 describe('thickness of the tooth', () => {
