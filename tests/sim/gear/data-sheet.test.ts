@@ -135,7 +135,7 @@ describe('size over balls', () => {
       const radius = valueOf(pair, 'D_M') / 2
       const gaps = gapsInSpace(pair, valueOf(pair, 'M_1') / 2 - radius)
       for (const gap of [gaps.ball - radius, gaps.pin - radius]) {
-        // the search steps 0.013 mm along a surface that curves away from ball and pin
+        // the search steps 0.008 mm along a surface that curves away from ball and pin
         expect(gap).toBeGreaterThan(-1e-4)
         expect(gap).toBeLessThan(1e-4)
       }
@@ -153,11 +153,11 @@ function gapsInSpace(pair: GearNumbers, centre: number): { ball: number; pin: nu
   const px = valueOf(pair, 'p_x')
   const [root, tip] = [valueOf(pair, 'd_f1') / 2, valueOf(pair, 'd_a1') / 2]
   const points: [number, number, number][] = []
-  for (let i = 0; i <= 400; i++) {
-    const r = root + ((tip - root) * i) / 400
+  for (let i = 0; i <= 600; i++) {
+    const r = root + ((tip - root) * i) / 600
     const s = px / 2 - form.halfThickness(r) + pair.backlash / 2
     for (let j = -400; j <= 400; j++) {
-      const theta = j / 800
+      const theta = j / 1400
       points.push([r * Math.cos(theta) - centre, r * Math.sin(theta), p * theta + s])
     }
   }

@@ -88,8 +88,9 @@ export interface Solid {
 /** Measured here, without a word from the program: edges, pieces, volume, box. */
 export function solidOf({ positions: p, indices }: ReadBody): Solid {
   const vertices = p.length / 3
-  const edges = new Map<number, number>()
-  const parent = Array.from({ length: vertices }, (_, i) => i)
+  const forward = new Float64Array(indices.length)
+  const backward = new Float64Array(indices.length)
+  const parent = Int32Array.from({ length: vertices }, (_, i) => i)
   const rootOf = (i: number): number => {
     let at = i
     while (parent[at] !== at) at = parent[at] = parent[parent[at]!]!
@@ -99,20 +100,19 @@ export function solidOf({ positions: p, indices }: ReadBody): Solid {
   for (let t = 0; t < indices.length; t += 3) {
     const corner = [indices[t]!, indices[t + 1]!, indices[t + 2]!] as const
     for (let i = 0; i < 3; i++) {
-      const key = corner[i]! * vertices + corner[(i + 1) % 3]!
-      edges.set(key, (edges.get(key) ?? 0) + 1)
-      parent[rootOf(corner[i]!)] = rootOf(corner[(i + 1) % 3]!)
+      const [from, to] = [corner[i]!, corner[(i + 1) % 3]!]
+      forward[t + i] = from * vertices + to
+      backward[t + i] = to * vertices + from
+      parent[rootOf(from)] = rootOf(to)
     }
     const [a, b, c] = corner.map((each) => [p[3 * each]!, p[3 * each + 1]!, p[3 * each + 2]!] as const)
     sixfold += a![0] * (b![1] * c![2] - b![2] * c![1])
     sixfold += a![1] * (b![2] * c![0] - b![0] * c![2])
     sixfold += a![2] * (b![0] * c![1] - b![1] * c![0])
   }
-  let faultyEdges = 0
-  for (const [key, times] of edges) {
-    const reverse = (key % vertices) * vertices + Math.floor(key / vertices)
-    if (times !== 1 || edges.get(reverse) !== 1) faultyEdges++
-  }
+  forward.sort()
+  backward.sort()
+  const faultyEdges = forward.filter((edge, i) => edge !== backward[i] || edge === forward[i - 1]).length
   const used = new Set(indices)
   const along = (axis: number) => [...used].map((vertex) => p[3 * vertex + axis]!)
   const least = [0, 1, 2].map((axis) => along(axis).reduce((a, b) => Math.min(a, b), Infinity))
