@@ -91,43 +91,14 @@ const LEFT_OUT: Readonly<Record<string, string>> = {
 }
 
 /** The whole collection, except the entries about materials. */
-const ENTRIES = [
-  ...[
-    'G01',
-    'G02',
-    'G03',
-    'G07',
-    'G08',
-    'G09',
-    'G10.2',
-    'G10.3',
-    'G10.4',
-    'G10.5',
-    'G10.6',
-    'G10.7',
-    'G10.8',
-  ],
-  ...['G11', 'G12', 'G13', 'G14', 'G15', 'G16', 'G17', 'G18', 'G19', 'G20', 'G21', 'G22'],
-  ...['F01', 'F02', 'F03', 'F04.1', 'F04.5', 'F04.10', 'F04.15', 'F04.20', 'F06', 'F07', 'F08', 'F10', 'F12'],
-  ...[
-    'F13.1',
-    'F13.2',
-    'F13.5',
-    'F13.10',
-    'F13.20',
-    'F14',
-    'F15',
-    'F16',
-    'F17',
-    'F18',
-    'F19',
-    'F20',
-    'F23',
-    'F25',
-  ],
-  ...['P01', 'P02', 'P03', 'P04', 'P08', 'P09', 'P11'],
-  ...['C01', 'C02', 'C03', 'C04', 'C05', 'C06', 'C07', 'K03', 'K04', 'K05', 'X01', 'X02', 'X03'],
-]
+const ENTRIES = `
+  G01 G02 G03 G07 G08 G09 G10.2 G10.3 G10.4 G10.5 G10.6 G10.7 G10.8 G11 G12 G13 G14 G15 G16 G17
+  G18 G19 G20 G21 G22 F01 F02 F03 F04.1 F04.5 F04.10 F04.15 F04.20 F06 F07 F08 F10 F12 F13.1 F13.2
+  F13.5 F13.10 F13.20 F14 F15 F16 F17 F18 F19 F20 F23 F25 P01 P02 P03 P04 P08 P09 P11 C01 C02 C03
+  C04 C05 C06 C07 K03 K04 K05 X01 X02 X03
+`
+  .trim()
+  .split(/\s+/)
 
 const checked = new Set(Object.values(CHECKED).flatMap((titles) => titles.flatMap(([, entries]) => entries)))
 
