@@ -84,6 +84,7 @@ function SettingBody({ side }: { readonly side: Side }) {
         Back to ideal
       </button>
       <Pattern side={side} />
+      {!isIdeal(off) && <p className="small">Count and close-up above go on showing the ideal setting.</p>}
       <Switch
         label="Marking compound on the wheels"
         on={compound}
