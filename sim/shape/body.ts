@@ -73,3 +73,21 @@ export function wheelBody(gearing: GearNumbers): WheelBody {
     webThickness: webbed ? WEB_OF_FACE * faceWidth : faceWidth,
   }
 }
+
+/**
+ * Section of the body, radius and height: from the upper face inwards, down the bore and back out to the lower
+ * face. Without a web there is no step between rim and hub.
+ */
+export function turnedOutline(body: WheelBody): (readonly [R: number, y: number])[] {
+  const { rimRadius: rim, hubRadius: hub, boreRadius: bore } = body
+  const [face, web, end] = [body.faceWidth / 2, body.webThickness / 2, body.hubLength / 2]
+  const step: (readonly [number, number])[] = web < face ? [[rim, web]] : []
+  const top: readonly (readonly [number, number])[] = [
+    [rim, face],
+    ...step,
+    [hub, web],
+    [hub, end],
+    [bore, end],
+  ]
+  return [...top, ...[...top].reverse().map(([R, y]) => [R, -y] as const)]
+}

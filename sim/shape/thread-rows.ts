@@ -50,17 +50,30 @@ function profileRows(gearing: GearNumbers, flank: number): Row[] {
   return rows
 }
 
+/** Edges of a thread in one pitch, where a place has two vertices */
+const EDGES = 4
+/** Places of a column at its two ends, its stubs and their middles, at most */
+const END_PLACES = 18
+
+/** As large as the worm can be: whole pitches in every column, and what closes its ends. */
+function threadWriter(rowsAPitch: number, pitches: number, columns: number): MeshWriter {
+  const vertices = Math.ceil(pitches * (rowsAPitch + EDGES)) + EDGES + END_PLACES
+  const triangles = 2 * Math.ceil(pitches * rowsAPitch) + 2 * END_PLACES
+  return meshWriter(columns * vertices, columns * triangles)
+}
+
 export function threadOf(gearing: GearNumbers, detail: WormDetail): Thread {
   const { axialPitch, screwParameter } = pairProportions(gearing)
   const rows = profileRows(gearing, detail.flank)
   const sign = handSign(gearing.hand)
+  const body = wormBody(gearing)
   return {
-    writer: meshWriter(),
+    writer: threadWriter(rows.length, body.threadLength / axialPitch, detail.columns),
     rows,
     pitch: axialPitch,
     parameter: sign * screwParameter,
     slope: thinnedThreadForm(gearing).slope,
-    body: wormBody(gearing),
+    body,
     columns: detail.columns,
     rowsPerTurn: sign * gearing.wormStarts * rows.length,
   }

@@ -5,7 +5,7 @@ export interface TriangleMesh {
   readonly indices: Uint32Array
 }
 
-/** Fills a mesh whose size is not known beforehand. */
+/** Fills a mesh; grows where its size was taken too small beforehand. */
 export interface MeshWriter {
   positions: Float32Array
   normals: Float32Array
@@ -14,13 +14,10 @@ export interface MeshWriter {
   corners: number
 }
 
-const FIRST_VERTICES = 8192
-const FIRST_CORNERS = 49152
-
-export const meshWriter = (): MeshWriter => ({
-  positions: new Float32Array(3 * FIRST_VERTICES),
-  normals: new Float32Array(3 * FIRST_VERTICES),
-  indices: new Uint32Array(FIRST_CORNERS),
+export const meshWriter = (vertices: number, triangles: number): MeshWriter => ({
+  positions: new Float32Array(3 * vertices),
+  normals: new Float32Array(3 * vertices),
+  indices: new Uint32Array(3 * triangles),
   vertices: 0,
   corners: 0,
 })
@@ -69,8 +66,11 @@ export function addTriangle(w: MeshWriter, a: number, b: number, c: number): voi
   w.indices[w.corners++] = c
 }
 
+const shortened = <Values extends Float32Array | Uint32Array>(values: Values, length: number): Values =>
+  values.length === length ? values : (values.slice(0, length) as Values)
+
 export const finishedMesh = (w: MeshWriter): TriangleMesh => ({
-  positions: w.positions.slice(0, 3 * w.vertices),
-  normals: w.normals.slice(0, 3 * w.vertices),
-  indices: w.indices.slice(0, w.corners),
+  positions: shortened(w.positions, 3 * w.vertices),
+  normals: shortened(w.normals, 3 * w.vertices),
+  indices: shortened(w.indices, w.corners),
 })

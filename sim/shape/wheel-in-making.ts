@@ -1,6 +1,6 @@
 /** What the toothed surface, side faces and body of one wheel share while its mesh is filled. */
 import type { GearNumbers } from '../gear/gear-numbers.ts'
-import { type WheelBody, wheelBody } from './body.ts'
+import { turnedOutline, type WheelBody, wheelBody } from './body.ts'
 import { type Detail, wheelDetail } from './detail.ts'
 import { addVertex, type MeshWriter, meshWriter } from './triangle-mesh.ts'
 import { type WheelSurface, wheelSurface } from './wheel-surface.ts'
@@ -35,15 +35,30 @@ export function wheelInMaking(gearing: GearNumbers, detail: Detail): WheelInMaki
   const teeth = gearing.wheelTeeth
   const level = wheelDetail(teeth, detail)
   const pieces = Math.max(level.body, Math.ceil(LEAST_SIDES[detail] / teeth))
+  const surface = wheelSurface(gearing, level)
+  const body = wheelBody(gearing)
   return {
-    writer: meshWriter(),
+    writer: wheelWriter(teeth, surface, turnedOutline(body).length - 1, pieces),
     teeth,
-    surface: wheelSurface(gearing, level),
-    body: wheelBody(gearing),
+    surface,
+    body,
     pieces,
     spaces: parts(teeth),
     corners: parts(teeth * pieces),
   }
+}
+
+/** Just as large as the wheel will be, its teeth, side faces and turned steps counted. */
+function wheelWriter(
+  teeth: number,
+  { sections, columns }: WheelSurface,
+  steps: number,
+  pieces: number,
+): MeshWriter {
+  const rows = sections.length
+  const vertices = rows * (columns + 2) + 2 * (columns + pieces) + 2 * steps * pieces
+  const triangles = 2 * (rows - 1) * columns + 2 * (columns + pieces) + 2 * steps * pieces
+  return meshWriter(teeth * vertices, teeth * triangles)
 }
 
 const wrapped = (i: number, count: number): number => ((i % count) + count) % count

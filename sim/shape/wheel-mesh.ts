@@ -4,7 +4,7 @@
  * sharp.
  */
 import type { GearNumbers } from '../gear/gear-numbers.ts'
-import type { WheelBody } from './body.ts'
+import { turnedOutline } from './body.ts'
 import type { Detail } from './detail.ts'
 import { addTriangle, finishedMesh, type MeshWriter, type TriangleMesh } from './triangle-mesh.ts'
 import { addFace } from './wheel-face.ts'
@@ -78,29 +78,14 @@ function addLandPoint(wheel: WheelInMaking, j: number, i: number, k: number, slo
   addSpacePoint(wheel, j, point, space, -Math.cos(chi), -slope, Math.sin(chi))
 }
 
-/** Half the section of the body: radius and height, from the upper face inwards to the bore. */
-function bodyOutline(body: WheelBody): [R: number, y: number][] {
-  const { rimRadius: rim, hubRadius: hub, boreRadius: bore } = body
-  const [face, web, end] = [body.faceWidth / 2, body.webThickness / 2, body.hubLength / 2]
-  return [
-    [rim, face],
-    [rim, web],
-    [hub, web],
-    [hub, end],
-    [bore, end],
-  ]
-}
-
-/** Rim, web, hub and bore: turned from the upper face inwards, down the bore and back out to the lower face. */
+/** Rim, web, hub and bore. */
 function addBody(wheel: WheelInMaking): void {
   const { writer } = wheel
-  const top = bodyOutline(wheel.body)
-  const outline = [...top, ...[...top].reverse().map(([R, y]): [number, number] => [R, -y])]
+  const outline = turnedOutline(wheel.body)
   const sides = wheel.teeth * wheel.pieces
   for (let s = 0; s + 1 < outline.length; s++) {
     const [R, y] = outline[s]!
     const [nextR, nextY] = outline[s + 1]!
-    if (R === nextR && y === nextY) continue
     const first = writer.vertices
     for (let piece = 0; piece < sides; piece++) {
       addRingVertex(wheel, piece, R, y, nextY - y, R - nextR)

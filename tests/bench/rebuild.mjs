@@ -74,7 +74,7 @@ export async function rebuildTimes(browser, address) {
   try {
     const page = await context.newPage()
     page.setDefaultTimeout(PATIENCE)
-    await page.goto(`${address}?quality=high#/design`)
+    await page.goto(`${address}?quality=medium#/demonstrate`)
     await page.waitForFunction(() => window.counterturn !== undefined, undefined, { polling: 100 })
     await page.evaluate(() => window.counterturn.ready)
     const session = await context.newCDPSession(page)

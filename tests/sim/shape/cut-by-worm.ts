@@ -14,21 +14,26 @@ import { handSign } from '../../../sim/gear/wheel-motion.ts'
 import { blankRadius, rootRadius, spaceCutter, type SpaceCutter } from '../../../sim/gear/wheel-space.ts'
 import { type Band, bandSolid } from './band-solid.ts'
 
-/** How finely the hob is built: pieces of a flank, and columns round the part of it that can reach the blank. */
-interface HobDetail {
+/** How finely hob and blank are built. */
+interface CutDetail {
+  /** Pieces of a flank of the hob, and columns round the part of it that can reach the blank */
   readonly flank: number
   readonly columns: number
+  /** Planes over the face of the blank, and columns a tooth pitch */
+  readonly planes: number
+  readonly blankColumns: number
 }
 
-const FINE: HobDetail = { flank: 8, columns: 91 }
+/** Facets that stay out of the way of what the steps leave. */
+const FINE: CutDetail = { flank: 8, columns: 91, planes: 49, blankColumns: 20 }
+/** Facets as coarse as those of a wheel for the stage. */
+export const COARSE: CutDetail = { flank: 2, columns: 25, planes: 13, blankColumns: 4 }
 /** What of the hob is built: this far round to each side [rad], and as many threads up and down. */
 const HALF_ANGLE = 0.9
 const THREADS = 4
 /** The hob's own core and the blank's inside, both out of reach of the cut, as parts of a radius. */
 const CORE = 0.8
 const INSIDE = 0.88
-const BLANK_PLANES = 49
-const BLANK_COLUMNS_A_PITCH = 20
 /**
  * Where the steps start, in steps from the place where a thread stands in the middle of a space. At the even
  * places the figures of few steps a pitch are up to a third smaller or larger by chance.
@@ -36,6 +41,7 @@ const BLANK_COLUMNS_A_PITCH = 20
 const START = 0.1
 
 export interface Cutting {
+  readonly detail: CutDetail
   readonly kernel: ManifoldToplevel
   readonly pair: PairProportions
   readonly cutter: SpaceCutter
@@ -55,6 +61,7 @@ export async function startCutting(gearing: GearNumbers, detail = FINE): Promise
   const kernel = await solidKernel()
   const cutter = spaceCutter(gearing)
   return {
+    detail,
     kernel,
     pair: pairProportions(gearing),
     cutter,
@@ -65,7 +72,7 @@ export async function startCutting(gearing: GearNumbers, detail = FINE): Promise
 }
 
 /** The thread of the worm, full, and as high as the wheel's root asks. */
-function hobBand(gearing: GearNumbers, cutter: SpaceCutter, { flank, columns }: HobDetail): Band {
+function hobBand(gearing: GearNumbers, cutter: SpaceCutter, { flank, columns }: CutDetail): Band {
   const { axialPitch: px, rootRadiusWorm: low, screwParameter: p } = pairProportions(gearing)
   const { halfThickness: h } = threadForm(gearing)
   const P = handSign(gearing.hand) * p
@@ -88,16 +95,16 @@ function hobBand(gearing: GearNumbers, cutter: SpaceCutter, { flank, columns }: 
 }
 
 /** The turned blank over so many tooth pitches about the middle of space 0, or all the way round. */
-export function blank({ kernel, cutter, faceWidth, insideRadius }: Cutting, pitches: number): Manifold {
+function blank({ kernel, cutter, faceWidth, insideRadius, detail }: Cutting, pitches: number): Manifold {
+  const { planes, blankColumns } = detail
   const closed = pitches * cutter.toothPitch > 2 * Math.PI - 1e-9
-  const columns = BLANK_COLUMNS_A_PITCH * pitches + (closed ? 0 : 1)
   return bandSolid(kernel, {
-    rows: BLANK_PLANES,
-    columns,
+    rows: planes,
+    columns: blankColumns * pitches + (closed ? 0 : 1),
     closed,
     point: (i, j, upper) => {
-      const y = faceWidth * (i / (BLANK_PLANES - 1) - 1 / 2)
-      const chi = cutter.toothPitch * (j / BLANK_COLUMNS_A_PITCH - pitches / 2)
+      const y = faceWidth * (i / (planes - 1) - 1 / 2)
+      const chi = cutter.toothPitch * (j / blankColumns - pitches / 2)
       const R = upper ? blankRadius(cutter, y) : insideRadius
       return [-R * Math.cos(chi), y, R * Math.sin(chi)]
     },
