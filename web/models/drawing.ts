@@ -7,6 +7,7 @@ import { meshPicture, meshWindow } from './mesh-picture.ts'
 import { rowText } from './row-text.ts'
 import type { PictureOf } from './view.ts'
 import { wheelFacePicture, wheelSectionPicture } from './wheel-picture.ts'
+import { type WormSide, wormShape, wormSide } from './worm-outline.ts'
 import { wormPicture } from './worm-picture.ts'
 
 /** Scales of ISO 5455, from memory, largest first. */
@@ -65,10 +66,13 @@ function arrangement(gearing: GearNumbers, room: number): PictureOf[] {
 }
 
 /** `over` - a width to spread them over [mm] */
-function pictures(gearing: GearNumbers, scale: number, over = 0): Placed {
+function pictures(gearing: GearNumbers, side: WormSide, scale: number, over = 0): Placed {
   const larger = SCALES.find((each) => each * meshWindow(gearing) <= WIDEST_MESH) ?? SCALES.at(-1)!
   const mesh = meshPicture(gearing, larger)
-  const below = [wormPicture(gearing, scale), { ...mesh, heading: `${mesh.heading}, ${scaleText(larger)}` }]
+  const below = [
+    wormPicture(gearing, side, scale),
+    { ...mesh, heading: `${mesh.heading}, ${scaleText(larger)}` },
+  ]
   const face = wheelFacePicture(gearing, scale)
   const section = wheelSectionPicture(gearing, scale)
   const width = Math.max(over, widthOf(below))
@@ -119,7 +123,11 @@ export function fileDrawing(machineName: string, gearing: GearNumbers): Drawing 
     width: 0,
     height: 14,
   }
-  const { marks, width, height } = stack([head, pictures(gearing, 1), tables(gearing)])
+  const { marks, width, height } = stack([
+    head,
+    pictures(gearing, wormSide(wormShape(gearing)), 1),
+    tables(gearing),
+  ])
   return {
     title: titled(machineName),
     width: width + 2 * margin,
@@ -135,8 +143,9 @@ export interface SheetDrawing extends Drawing {
 /** For a page: the largest scale that fits, and the pictures alone. */
 export function sheetDrawing(machineName: string, gearing: GearNumbers, room: Room): SheetDrawing {
   const least = SCALES.at(-1)!
-  const scale = SCALES.find((each) => fits(pictures(gearing, each), room)) ?? least
-  const { marks, width, height } = pictures(gearing, scale, room.width)
+  const side = wormSide(wormShape(gearing))
+  const scale = SCALES.find((each) => fits(pictures(gearing, side, each), room)) ?? least
+  const { marks, width, height } = pictures(gearing, side, scale, room.width)
   return { title: titled(machineName), scale, width, height, marks }
 }
 

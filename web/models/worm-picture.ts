@@ -5,7 +5,7 @@ import { STEP, across, sizeText, upward } from './dimensions.ts'
 import type { Flat } from './flat.ts'
 import { type Mark, outline, stroke } from './marks.ts'
 import { type PictureOf, onPaper } from './view.ts'
-import { type WormShape, axialEdge, wormShape, wormSide } from './worm-outline.ts'
+import { type WormShape, type WormSide, axialEdge, wormShape } from './worm-outline.ts'
 
 /** Room between an outline and its first dimension line. */
 const FIRST = 8
@@ -31,10 +31,11 @@ function neighbours(worm: WormShape): readonly [number, number] {
   return [first, first + worm.axialPitch]
 }
 
-export function wormPicture(gearing: GearNumbers, scale: number): PictureOf {
+/** `side` - what `wormSide` gives for this worm; it takes longer than all the rest. */
+export function wormPicture(gearing: GearNumbers, side: WormSide, scale: number): PictureOf {
   const worm = wormShape(gearing)
   const paper = onPaper(scale)
-  const { upper, lower, edges } = wormSide(worm)
+  const { upper, lower, edges } = side
   const pair = pairProportions(gearing)
   const half = (scale * worm.threadLength) / 2
   const whole = half + scale * worm.stubLength
