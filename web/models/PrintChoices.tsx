@@ -39,7 +39,7 @@ export function PrintChoices({ print }: { readonly print: Print }) {
         value={changes.clearance}
         {...clearanceLimits(gearing)}
         step={0.05}
-        note={`Common practice for filament printing: 0.15 to 0.3 mm. The machine itself has ${gearing.backlash} mm.`}
+        note={`Common practice for filament printing: 0.15 to 0.3\u00a0mm. The machine itself has ${gearing.backlash} mm.`}
         onChange={(clearance) => change({ clearance })}
       />
       <div className="print-choice">
