@@ -1,5 +1,5 @@
 /** One mesh in one plane, drawn large and in step with the machine. */
-import { useDeferredValue, useEffect, useMemo, useRef, useState } from 'react'
+import { type RefObject, useDeferredValue, useEffect, useMemo, useRef, useState } from 'react'
 import type { ContactField } from '../../sim/gear/contact-field.ts'
 import type { Side } from '../../sim/gear/gear-numbers.ts'
 import { axialPitch } from '../../sim/gear/proportions.ts'
@@ -16,69 +16,58 @@ import { Slider } from './Slider.tsx'
 import { Switch } from './Switch.tsx'
 import { newTouching } from './touching.ts'
 
-const SIDES: readonly { readonly side: Side; readonly label: string }[] = [
-  { side: 'left', label: 'Left wheel' },
-  { side: 'right', label: 'Right wheel' },
-]
-
-interface CloseUpProps {
+interface MeshChosen {
   readonly machine: Machine
   readonly fields: readonly [ContactField, ContactField]
   readonly side: Side
-  readonly onSide: (side: Side) => void
 }
 
-const placeWords = (y: number): string => {
-  if (y === 0) return 'middle of the wheel'
-  return `${givenFigure(Math.abs(y))} mm ${y > 0 ? 'above' : 'below'} the middle`
-}
+const placeWords = (y: number): string =>
+  y === 0 ? 'middle of the wheel' : `${givenFigure(Math.abs(y))} mm ${y > 0 ? 'above' : 'below'} the middle`
 
-export function CloseUpFigure({ machine, fields, side, onSide }: CloseUpProps) {
+/** Keeps canvas and count right while the machine turns; gives back how many times life size it is drawn. */
+function useCloseUp(
+  canvas: RefObject<HTMLCanvasElement | null>,
+  count: RefObject<HTMLOutputElement | null>,
+  { machine, fields, side }: MeshChosen,
+  plane: number,
+  times: number,
+): number {
   const { frame } = useWorkshop()
-  const { gearing } = machine
-  const [wanted, setWanted] = useState(0)
   const [size, setSize] = useState(1)
-  const [wide, setWide] = useState(false)
-  const widest = useMemo(() => Math.floor(10 * widestPlane(gearing)) / 10, [gearing])
-  const plane = Math.max(-widest, Math.min(widest, wanted))
-  const drawnPlane = useDeferredValue(plane)
-  const pitch = axialPitch(gearing.axialModule)
-  const times = gapTimes(pitch, gearing.backlash)
-  const picture = useMemo(
-    () => closeUp(gearing, side === 'left' ? -drawnPlane : drawnPlane),
-    [gearing, side, drawnPlane],
-  )
-  const canvas = useRef<HTMLCanvasElement>(null)
-  const count = useRef<HTMLOutputElement>(null)
+  const { gearing } = machine
+  const drawnPlane = useDeferredValue(side === 'left' ? -plane : plane)
+  const picture = useMemo(() => closeUp(gearing, drawnPlane), [gearing, drawnPlane])
   useEffect(() => {
     if (!canvas.current) return undefined
     return attachCloseUp(canvas.current, frame, {
       picture,
       touching: newTouching(machine, side, fields),
-      times: wide ? times : 1,
+      times,
       onSize: setSize,
       onLines: (lines) => {
         if (count.current) count.current.textContent = touchWords(lines, gearing.wheelForm)
       },
     })
-  }, [frame, picture, machine, gearing, side, fields, wide, times])
+  }, [canvas, count, frame, picture, machine, gearing, side, fields, times])
+  return size
+}
+
+export function CloseUpFigure({ onSide, ...mesh }: MeshChosen & { readonly onSide: (side: Side) => void }) {
+  const { machine, side } = mesh
+  const { gearing } = machine
+  const [wanted, setWanted] = useState(0)
+  const [wide, setWide] = useState(false)
+  const widest = useMemo(() => Math.floor(10 * widestPlane(gearing)) / 10, [gearing])
+  const plane = Math.max(-widest, Math.min(widest, wanted))
+  const times = gapTimes(axialPitch(gearing.axialModule), gearing.backlash)
+  const canvas = useRef<HTMLCanvasElement>(null)
+  const count = useRef<HTMLOutputElement>(null)
+  const size = useCloseUp(canvas, count, mesh, plane, wide ? times : 1)
   return (
     <section className="close-up" aria-label="The mesh, close up">
       <output className="close-up-count" aria-live="off" aria-label="Touching now" ref={count} />
-      <div className="close-up-sides" role="group" aria-label="Which mesh">
-        {SIDES.map((each) => (
-          <button
-            key={each.side}
-            type="button"
-            className="button"
-            aria-pressed={side === each.side}
-            onClick={() => onSide(each.side)}
-          >
-            <MarkSign part={each.side} size={20} />
-            <span>{each.label}</span>
-          </button>
-        ))}
-      </div>
+      <Sides side={side} onSide={onSide} />
       <canvas
         ref={canvas}
         role="img"
@@ -98,11 +87,33 @@ export function CloseUpFigure({ machine, fields, side, onSide }: CloseUpProps) {
         text={placeWords(plane)}
         onChange={setWanted}
       />
-      {gearing.backlash > 0 && times > 1 && (
-        <Switch label={`Gap drawn ${times} times as wide`} on={wide} onChange={setWide} />
-      )}
+      {times > 1 && <Switch label={`Gap drawn ${times} times as wide`} on={wide} onChange={setWide} />}
       <KeepLines />
     </section>
+  )
+}
+
+const SIDES: readonly { readonly side: Side; readonly label: string }[] = [
+  { side: 'left', label: 'Left wheel' },
+  { side: 'right', label: 'Right wheel' },
+]
+
+function Sides({ side, onSide }: { readonly side: Side; readonly onSide: (side: Side) => void }) {
+  return (
+    <div className="close-up-sides" role="group" aria-label="Which mesh">
+      {SIDES.map((each) => (
+        <button
+          key={each.side}
+          type="button"
+          className="button"
+          aria-pressed={side === each.side}
+          onClick={() => onSide(each.side)}
+        >
+          <MarkSign part={each.side} size={20} />
+          <span>{each.label}</span>
+        </button>
+      ))}
+    </div>
   )
 }
 

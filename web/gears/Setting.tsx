@@ -1,6 +1,6 @@
 /** What happens to the contact when worm and wheel do not stand where they should. */
-import { useDeferredValue, useEffect, useMemo, useRef, useState } from 'react'
-import { type BearingPattern, bearingPattern } from '../../sim/gear/bearing-pattern.ts'
+import { type RefObject, useDeferredValue, useEffect, useMemo, useRef, useState } from 'react'
+import { type BearingPattern, MICROMETRES, bearingPattern } from '../../sim/gear/bearing-pattern.ts'
 import type { Side } from '../../sim/gear/gear-numbers.ts'
 import type { Flank } from '../../sim/gear/wheel-flank.ts'
 import { handSign } from '../../sim/gear/wheel-motion.ts'
@@ -11,6 +11,7 @@ import { IDEAL, type Misplacement } from '../store/view.ts'
 import { Fact } from './ContactFacts.tsx'
 import { drawPattern, readPatternColours } from './pattern-picture.ts'
 import { FILM, backlashWords, leavingSide, micrometres, patternWords } from './setting-words.ts'
+import { repaintOn } from './repaint.ts'
 import { Slider } from './Slider.tsx'
 import { Switch } from './Switch.tsx'
 
@@ -35,7 +36,14 @@ const WAYS: readonly Way[] = [
     more: 'to the front',
     less: 'to the back',
   },
-  { key: 'tilt', label: 'Tilt of the wheel', unit: '°', most: 1, more: 'one way', less: 'the other way' },
+  {
+    key: 'tilt',
+    label: 'Tilt of the wheel',
+    unit: '°',
+    most: 1,
+    more: 'top to the front',
+    less: 'top to the back',
+  },
 ]
 
 const amountWords = (value: number, { unit, more, less }: Way): string =>
@@ -115,33 +123,31 @@ function usePatterns(side: Side): Patterns {
   }, [gearing, off, sense, side])
 }
 
+/** Draws the pattern now, and again at every change of size or theme. */
+function usePatternDrawn(canvas: RefObject<HTMLCanvasElement | null>, pattern: BearingPattern): void {
+  useEffect(() => {
+    const element = canvas.current
+    if (!element) return undefined
+    const draw = () => drawPattern(element, pattern, FILM, readPatternColours(element))
+    draw()
+    return repaintOn(element, draw)
+  }, [canvas, pattern])
+}
+
 function Pattern({ side }: { readonly side: Side }) {
   const { carrying, idle } = usePatterns(side)
   const sense = useBench((bench) => bench.sense)
   const gearing = useMachine((machine) => machine.gearing)
   const canvas = useRef<HTMLCanvasElement>(null)
-  useEffect(() => {
-    const element = canvas.current
-    if (!element) return undefined
-    const draw = () => drawPattern(element, carrying, FILM, readPatternColours(element))
-    draw()
-    const sizes = new ResizeObserver(draw)
-    sizes.observe(element)
-    const theme = new MutationObserver(draw)
-    theme.observe(document.documentElement, { attributes: true, attributeFilter: ['data-theme'] })
-    return () => {
-      sizes.disconnect()
-      theme.disconnect()
-    }
-  }, [carrying])
+  usePatternDrawn(canvas, carrying)
   const leaving = leavingSide(side, sense)
-  const half = Math.max(...carrying.y.map(Math.abs))
   const words = patternWords({
     share: carrying.share,
-    middle: carrying.middle / half,
+    middle: carrying.middle / Math.max(...carrying.y),
     leaving,
     helical: gearing.wheelForm === 'helical',
   })
+  const left = MICROMETRES * gearing.backlash + carrying.play + idle.play
   return (
     <>
       <p className="pattern-words">{words}</p>
@@ -158,9 +164,8 @@ function Pattern({ side }: { readonly side: Side }) {
         <Fact name="Uneven running, peak to peak" text={micrometres(carrying.transmissionError)} />
       </dl>
       <p className="small">
-        {backlashWords(1000 * gearing.backlash + carrying.play + idle.play)} Play is counted at the reference
-        circle, from where the wheel stands in an ideal mesh without backlash; below 0 the flank must give way
-        by so much.
+        {backlashWords(left)} Play is counted at the reference circle, from where the wheel stands in an ideal
+        mesh without backlash; below 0 the flank must give way by so much.
       </p>
     </>
   )

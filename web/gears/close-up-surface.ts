@@ -2,6 +2,7 @@
 import type { Frame } from '../frame/frame.ts'
 import { type CloseUp, PIXELS_A_MM } from './close-up.ts'
 import { type CloseUpPen, closeUpPen, drawCloseUp, readCloseUpColours } from './close-up-picture.ts'
+import { repaintOn } from './repaint.ts'
 import { type Touching, followFrame } from './touching.ts'
 
 export interface CloseUpContent {
@@ -48,23 +49,17 @@ export function attachCloseUp(canvas: HTMLCanvasElement, frame: Frame, content: 
     painter()
     draw()
   }
-  const sizes = new ResizeObserver(again)
-  sizes.observe(canvas)
-  const theme = new MutationObserver(again)
-  theme.observe(document.documentElement, { attributes: true, attributeFilter: ['data-theme'] })
   const sight = new IntersectionObserver(([entry]) => {
     seen = entry?.isIntersecting ?? true
     if (seen) draw()
   })
   sight.observe(canvas)
-  document.fonts.addEventListener('loadingdone', again)
+  const end = repaintOn(canvas, again)
   frame.painters.add(painter)
   again()
   return () => {
-    sizes.disconnect()
-    theme.disconnect()
+    end()
     sight.disconnect()
-    document.fonts.removeEventListener('loadingdone', again)
     frame.painters.delete(painter)
   }
 }

@@ -12,7 +12,7 @@ const PAUSE = 700
 const LONG_PAUSE = 2500
 
 /** Degrees of the worm, whole ones, that show a play of so many. */
-export const swing = (play: number): number => Math.max(LEAST, Math.ceil(BEYOND * play))
+const swing = (play: number): number => Math.max(LEAST, Math.ceil(BEYOND * play))
 
 export function turnBackAndForth(workshop: Workshop, play: number): void {
   const { frame, readout } = workshop

@@ -1,0 +1,13 @@
+/** Draws a canvas again when its size, the theme or the fonts change; returns what ends it. */
+export function repaintOn(canvas: HTMLCanvasElement, again: () => void): () => void {
+  const sizes = new ResizeObserver(again)
+  sizes.observe(canvas)
+  const theme = new MutationObserver(again)
+  theme.observe(document.documentElement, { attributes: true, attributeFilter: ['data-theme'] })
+  document.fonts.addEventListener('loadingdone', again)
+  return () => {
+    sizes.disconnect()
+    theme.disconnect()
+    document.fonts.removeEventListener('loadingdone', again)
+  }
+}
