@@ -3,6 +3,7 @@
  * them. What belongs on such a drawing: ISO 1340 and ISO 10828, from memory, in our own words.
  */
 import { degrees } from '../quantity/convert.ts'
+import { contactRatio } from './contact-ratio.ts'
 import type { GearNumbers, ThreadProfile, WheelForm } from './gear-numbers.ts'
 import {
   type BallSeat,
@@ -218,5 +219,16 @@ function pairRows({ gearing, pair }: Sheet): SheetRow[] {
     angle('Play of the wheel', 'φ_2', jx / pair.referenceRadiusWheel),
     angle('Play of the worm', 'φ_1', jx / pair.screwParameter),
     words('Thinned for backlash', jx === 0 ? 'none' : gearing.thinned),
+    ...contactRows(gearing),
+  ]
+}
+
+/** Teeth in mesh; a helical wheel touches in one point, so that it has one ratio. */
+function contactRows(gearing: GearNumbers): SheetRow[] {
+  const { midPlane, total } = contactRatio(gearing)
+  if (gearing.wheelForm === 'helical') return [count('Contact ratio', 'ε', total, 3)]
+  return [
+    count('Contact ratio, mid-plane', 'ε_m', midPlane, 3),
+    count('Contact ratio, whole face', 'ε', total, 3),
   ]
 }

@@ -111,6 +111,12 @@ describe('published numbers', () => {
     near(valueOf(pair, 'd_b1'), 2 * 7.6563, 1e-4)
   })
 
+  test('contact ratio in the mid-plane is that of rack and wheel: 1.817 at 30 teeth and 20 degrees', () => {
+    // rack and pinion formula of any gear text, evaluated for ax = 20 deg
+    const axial = { ...metricPair, diameterQuotient: 1e4, wheelWidth: 1 }
+    near(valueOf(axial, 'ε_m'), 1.817, 0.0005)
+  })
+
   test('play of the wheel is 3.82 minutes of arc at 0.05 mm on 90 mm: by its definition', () =>
     near(60 * valueOf({ ...metricPair, backlash: 0.05 }, 'φ_2'), 3.82, 0.005))
 })
