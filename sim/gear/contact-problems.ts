@@ -16,19 +16,15 @@ import {
 } from './cures.ts'
 import { type GearProblem, rounded, warning } from './gear-problem.ts'
 import { helicalContact } from './helical-contact.ts'
-import { roughRatio, type WheelLook, wheelLook } from './tooth-quality.ts'
+import { ratioOver, ratioReaches, type WheelLook } from './tooth-quality.ts'
 
 /** Least contact ratio that keeps a next pair ready when one leaves: common practice. */
 const LEAST_RATIO = 1.2
-/** What a few planes may miss of the ratio over all of them; below it the whole face is looked at. */
-const MISSED = 0.1
 
-/** Whether a changed pair has teeth enough in mesh; said no to where that is not sure. */
-function keepsContact(gearing: GearNumbers): boolean {
-  if (gearing.wheelForm === 'helical') return helicalContact(gearing).ratio >= LEAST_RATIO
-  const look = wheelLook(gearing)
-  return look !== null && roughRatio(look, gearing.axialModule) >= LEAST_RATIO
-}
+const keepsContact = (gearing: GearNumbers): boolean =>
+  gearing.wheelForm === 'helical'
+    ? helicalContact(gearing).ratio >= LEAST_RATIO
+    : ratioReaches(gearing, LEAST_RATIO)
 
 function ratioProblems(gearing: GearNumbers, ratio: number): GearProblem[] {
   if (ratio >= LEAST_RATIO) return []
@@ -36,7 +32,7 @@ function ratioProblems(gearing: GearNumbers, ratio: number): GearProblem[] {
     ratio < 1
       ? `got ${rounded(ratio)}, so at times none touches and the wheel turns in jerks`
       : `got ${rounded(ratio)}, so hardly a second tooth takes over before the first one leaves`
-  const cures = [MORE_TEETH, LARGER_ADDENDUM, SMALLER_ADDENDUM, FLATTER_FLANKS, STEEPER_FLANKS, SMALLER_SHIFT]
+  const cures = [MORE_TEETH, LARGER_ADDENDUM, FLATTER_FLANKS, STEEPER_FLANKS, SMALLER_SHIFT]
   return [
     warning(
       'gearing.wheelTeeth',
@@ -47,7 +43,7 @@ function ratioProblems(gearing: GearNumbers, ratio: number): GearProblem[] {
 }
 
 export function throatedContactProblems(gearing: GearNumbers, look: WheelLook): GearProblem[] {
-  if (roughRatio(look, gearing.axialModule) >= LEAST_RATIO + MISSED) return []
+  if (ratioOver(look.flanks, gearing.axialModule) >= LEAST_RATIO) return []
   return ratioProblems(gearing, contactRatio(gearing).total)
 }
 

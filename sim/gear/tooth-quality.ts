@@ -33,13 +33,14 @@ interface UsedFlank {
   readonly ends: readonly [FlankPoint, FlankPoint]
 }
 
-const usedFlanks = (cutter: SpaceCutter, halfFace: number): readonly UsedFlank[] =>
-  planesOver(halfFace).flatMap((y) =>
-    ([-1, 1] as const).map((sigma) => ({
-      sigma,
-      ends: rangeEnds(cutter.generation, sigma, activeRange(cutter, sigma, y), y),
-    })),
-  )
+function usedFlanks(cutter: SpaceCutter, planes: readonly number[]): readonly UsedFlank[] {
+  const at = (y: number, sigma: Flank): UsedFlank => ({
+    sigma,
+    ends: rangeEnds(cutter.generation, sigma, activeRange(cutter, sigma, y), y),
+  })
+  // in the mid-plane the two flanks are each other's mirror image
+  return planes.flatMap((y) => (y === 0 ? [at(y, 1)] : [at(y, -1), at(y, 1)]))
+}
 
 /** A throated wheel looked at: as it is made, and its flanks as they act. */
 export interface WheelLook {
@@ -57,7 +58,7 @@ export function wheelLook(gearing: GearNumbers): WheelLook | null {
   const halfFace = soundHalfFace(cutter, gearing.wheelWidth)
   const planes = facePlanes(cutter, halfFace)
   const playless = gearing.backlash === 0 ? cutter : playlessCutter(gearing)
-  return { cutter, playless, halfFace, planes, flanks: usedFlanks(playless, halfFace) }
+  return { cutter, playless, halfFace, planes, flanks: usedFlanks(playless, planesOver(halfFace)) }
 }
 
 /** Width [mm] of the narrowest tip over the face; 0 where teeth come to a point, below 0 without a tooth. */
@@ -112,10 +113,20 @@ export function isWhole(gearing: GearNumbers, by: typeof activeUndercut): boolea
   return toothExists(cutter) && by(cutter, soundHalfFace(cutter, gearing.wheelWidth)) === null
 }
 
-/** Contact ratio over all planes, short of the exact one by what lies between the planes looked at. */
-export function roughRatio({ flanks }: WheelLook, axialModule: number): number {
+/** Contact ratio over some planes: that of the whole face, or a little less. */
+export function ratioOver(flanks: readonly UsedFlank[], axialModule: number): number {
   const shifts = flanks.flatMap(({ sigma, ends }) => ends.map(({ shift }) => sigma * shift))
   return (Math.max(...shifts) - Math.min(...shifts)) / axialPitch(axialModule)
+}
+
+/** Whether the contact ratio is surely as much, as the middle and the edge of the face show. */
+export function ratioReaches(gearing: GearNumbers, wanted: number): boolean {
+  const cutter = spaceCutter({ ...gearing, backlash: 0 })
+  if (!toothExists(cutter)) return false
+  const middle = usedFlanks(cutter, [0])
+  if (ratioOver(middle, gearing.axialModule) >= wanted) return true
+  const edge = usedFlanks(cutter, [soundHalfFace(cutter, gearing.wheelWidth)])
+  return ratioOver([...middle, ...edge], gearing.axialModule) >= wanted
 }
 
 /** Width [mm] of the narrowest tip over the face; 0 where teeth come to a point below the blank. */

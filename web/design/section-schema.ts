@@ -60,7 +60,7 @@ export function sectionSchema(document: DocumentStore, { fields, choices }: Sect
       heading: itemOf(field) === itemOf(fields[place - 1]) ? null : itemOf(field),
       judge: (value) => checkMachine(withValue(now(), field.path, value)),
       label: field.label,
-      onChange: editBy<number>(document, (machine, value) => withValue(machine, field.path, value)),
+      onChange: editBy<number>(document, (before, value) => withValue(before, field.path, value)),
       ...gesture,
     }),
   ])
