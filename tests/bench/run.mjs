@@ -8,6 +8,7 @@ import { BROWSER_FLAGS, findBrowser } from '../support/browser.mjs'
 import { pageWeight, pictureTime } from './first-load.mjs'
 import { frameCost } from './frame-cost.mjs'
 import { loadCore, removeFolder, serveOwnSite, servePeers, temporaryFolder } from './pages.mjs'
+import { rebuildTimes } from './rebuild.mjs'
 import { shapeFigures } from './shape-figures.mjs'
 
 const RUNS = Number(process.env.BENCH_RUNS ?? 5)
@@ -101,6 +102,15 @@ async function core(folder) {
   notes.push(`step, reading and poses: ${spread(times, 2)} us`)
 }
 
+async function drags(browser, site) {
+  const { times, main } = await rebuildTimes(browser, site.address)
+  const most = [...times].sort((a, b) => a - b)[Math.floor(0.95 * times.length)]
+  row('picture follows a drag, 95 of 100', `${most.toFixed(1)} ms`, 'at most 16 ms', most <= 16)
+  notes.push(
+    `picture follows a drag: median ${median(times).toFixed(1)} ms (${spread(times, 1)}), main thread ${median(main).toFixed(1)} ms with drawing`,
+  )
+}
+
 /** Most triangles of worm and two wheels at each level of detail. */
 const MOST_TRIANGLES = { distant: 20_000, display: 60_000, print: 481_000 }
 
@@ -176,6 +186,7 @@ try {
     await part('frame work of the running stage', () => frames(browser, site, peers))
     await part('time to the first picture', () => firstPictures(browser, site, peers))
     await part('fetched before the first picture', () => weight(browser, site))
+    await part('picture follows a drag', () => drags(browser, site))
   }
   await part('step, reading and poses', () => core(folders[1]))
   await part('worm and wheel', shapes)
