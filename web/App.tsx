@@ -1,8 +1,7 @@
 /** One page: a bar, a stage, the band that counts, and what each way puts beside them. */
-import { Suspense, useEffect } from 'react'
+import { Suspense, useEffect, useState } from 'react'
 import { useStore } from 'zustand'
 import { Bar } from './bar/Bar.tsx'
-import { KeysSheet } from './bar/KeysSheet.tsx'
 import { useIdle } from './bar/idle.ts'
 import { useKeys } from './bar/keys.ts'
 import { Caption } from './demonstrate/Caption.tsx'
@@ -17,7 +16,7 @@ import { setCuts } from './frame/frame.ts'
 import { useView, useWorkshop } from './frame/workshop.ts'
 import { Panel } from './gears/Panel.tsx'
 import { TurnBand } from './instrument/TurnBand.tsx'
-import { DesignSheet, ForceArrowsFeed, PartCard, PredictionSheet, fetchLater } from './later.ts'
+import { DesignSheet, ForceArrowsFeed, KeysSheet, PartCard, PredictionSheet, fetchLater } from './later.ts'
 import { MeasureNotYet } from './measure/MeasureNotYet.tsx'
 import type { OpenBench } from './opening.ts'
 import { WAYS, type Way } from './store/view.ts'
@@ -57,6 +56,13 @@ function RightOfStage({ way }: { readonly way: Way }) {
   )
 }
 
+/** True from the first time on: a dialog that was opened stays, so that it can hand the focus back. */
+function useOnce(now: boolean): boolean {
+  const [was, setWas] = useState(now)
+  if (now && !was) setWas(true)
+  return was
+}
+
 type AppProps = Pick<OpenBench, 'autosave' | 'opened'>
 
 export function App({ autosave, opened }: AppProps) {
@@ -78,6 +84,7 @@ export function App({ autosave, opened }: AppProps) {
   }, [ready])
   useEffect(() => setCuts(workshop.frame, reducedMotion), [workshop, reducedMotion])
   const asking = way === 'predict'
+  const keys = useOnce(useView(({ sheet }) => sheet === 'keys'))
   const forces = useView(({ gearSigns }) => gearSigns.forces)
   return (
     <div className="app" data-way={way} data-large={large} data-idle={idle}>
@@ -98,7 +105,7 @@ export function App({ autosave, opened }: AppProps) {
       </footer>
       <Suspense>{forces && <ForceArrowsFeed />}</Suspense>
       <SpokenSummary />
-      <KeysSheet />
+      <Suspense>{keys && <KeysSheet />}</Suspense>
       <FileDesk key={last.nonce} autosave={autosave} first={last.outcome} />
     </div>
   )

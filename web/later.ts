@@ -7,6 +7,7 @@ const loaders = {
   formula: () => import('./instrument/FormulaPanel.tsx'),
   design: () => import('./design/DesignSheet.tsx'),
   facts: () => import('./design/DesignFacts.tsx'),
+  keys: () => import('./bar/KeysSheet.tsx'),
   readings: () => import('./instrument/Readings.tsx'),
   contact: () => import('./gears/ContactPanel.tsx'),
   forces: () => import('./gears/ForcesPanel.tsx'),
@@ -24,6 +25,7 @@ export const ContactPanel = lazy(async () => ({ default: (await loaders.contact(
 export const ForcesPanel = lazy(async () => ({ default: (await loaders.forces()).ForcesPanel }))
 export const TimingPanel = lazy(async () => ({ default: (await loaders.timing()).TimingPanel }))
 export const ModelsPanel = lazy(async () => ({ default: (await loaders.models()).ModelsPanel }))
+export const KeysSheet = lazy(async () => ({ default: (await loaders.keys()).KeysSheet }))
 export const ForceArrowsFeed = lazy(async () => ({ default: (await loaders.arrows()).ForceArrowsFeed }))
 
 /** Fetches all of it, so that nothing is waited for later, nor missing when the network goes. */
