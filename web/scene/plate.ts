@@ -73,7 +73,7 @@ function wallsOf(contours: readonly Vector2[][], back: number, depth: number): B
 /** Both faces of the same. */
 function lidsOf(contours: readonly Vector2[][], back: number, depth: number): BufferGeometry {
   const [outer = [], ...holes] = contours
-  const triangles = ShapeUtils.triangulateShape(outer, holes) as number[][]
+  const triangles = ShapeUtils.triangulateShape(outer, holes)
   const points = contours.flat()
   const positions = new Float32Array(6 * points.length)
   const normals = new Float32Array(6 * points.length)

@@ -1,10 +1,23 @@
 /** A sign on the gears: what is drawn, and how it follows the machine. */
 import type { Object3D } from 'three'
-import type { StageLoop } from './stage-loop.ts'
+import type { CameraRig } from './camera-rig.ts'
+import type { MovingParts } from './moving-parts.ts'
+import type { CaseState, StageFrame } from './stage-props.ts'
+
+/** What a sign can follow; the loop of the stage is one. */
+export interface Moment {
+  readonly frame: StageFrame
+  readonly parts: MovingParts
+  readonly rig: CameraRig
+  readonly apart: number
+  readonly caseState: CaseState
+  /** Sense in which the worm last turned */
+  readonly sense: 1 | -1
+}
 
 export interface Sign {
   readonly object: Object3D
   /** Called once a drawn frame, when the parts are where they belong; allocates nothing. */
-  paint(loop: StageLoop): void
+  paint(moment: Moment): void
   dispose(): void
 }

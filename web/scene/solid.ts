@@ -149,8 +149,8 @@ export function box(width: number, height: number, depth: number): BufferGeometr
     for (let n = 0; n < 4; n++) {
       const at = 3 * (4 * face + n)
       positions[at + axis] = side * half[axis]!
-      positions[at + u!] = (n === 1 || n === 2 ? 1 : -1) * half[u!]!
-      positions[at + v!] = (n > 1 ? 1 : -1) * half[v!]!
+      positions[at + u] = (n === 1 || n === 2 ? 1 : -1) * half[u]!
+      positions[at + v] = (n > 1 ? 1 : -1) * half[v]!
       normals[at + axis] = side
     }
     const a = 4 * face

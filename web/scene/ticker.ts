@@ -9,7 +9,7 @@ export interface PictureCost {
 
 export interface Ticker {
   /** Asks for a frame. */
-  wake(): void
+  readonly wake: () => void
   /** Draws exactly one frame now, `elapsed` seconds after the last one. */
   draw(elapsed: number): void
   /** What the last picture was made of. */

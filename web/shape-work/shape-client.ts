@@ -21,13 +21,7 @@ export interface ShapeClient {
 }
 
 /** What this needs of a worker. */
-export interface ShapeThread {
-  onmessage: ((event: MessageEvent<MachineShape>) => void) | null
-  onmessageerror: ((event: MessageEvent) => void) | null
-  onerror: ((event: ErrorEvent) => void) | null
-  postMessage(request: ShapeRequest): void
-  terminate(): void
-}
+export type ShapeThread = Pick<Worker, 'addEventListener' | 'postMessage' | 'terminate'>
 
 export function openShapeThread(): ShapeThread | null {
   if (typeof Worker === 'undefined') return null
@@ -49,14 +43,14 @@ export function createShapeClient(thread: ShapeThread | null, answer: Answer): S
     if (newest !== null) direct(newest)
   }
   if (thread !== null) {
-    thread.onmessage = ({ data }) => {
+    thread.addEventListener('message', ({ data }: MessageEvent<MachineShape>) => {
       const done = atWork
       const next = waiting
       atWork = waiting = null
       if (next !== null) send(next)
       if (done !== null) answer(done, data)
-    }
-    thread.onerror = thread.onmessageerror = giveUp
+    })
+    for (const failure of ['error', 'messageerror'] as const) thread.addEventListener(failure, giveUp)
   }
   return {
     ask(request) {

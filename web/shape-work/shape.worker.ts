@@ -2,7 +2,7 @@
 import { buffersOf, machineShape } from '../scene/machine-shape.ts'
 import type { ShapeRequest } from './shape-client.ts'
 
-self.onmessage = ({ data }: MessageEvent<ShapeRequest>) => {
+self.addEventListener('message', ({ data }: MessageEvent<ShapeRequest>) => {
   const shape = machineShape(data.machine, data.detail)
   self.postMessage(shape, { transfer: buffersOf(shape) as ArrayBuffer[] })
-}
+})

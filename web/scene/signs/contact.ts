@@ -12,7 +12,6 @@ import type { GearNumbers, Side } from '../../../sim/gear/gear-numbers.ts'
 import type { Flank } from '../../../sim/gear/wheel-flank.ts'
 import { handSign } from '../../../sim/gear/wheel-motion.ts'
 import type { Sign } from '../sign.ts'
-import type { StageLoop } from '../stage-loop.ts'
 import { pixelsPerMillimetre } from './scale.ts'
 import { thickLines } from './thick-lines.ts'
 
@@ -75,22 +74,21 @@ export function contactSign(gearing: GearNumbers): Sign {
   const hand = handSign(gearing.hand)
   return {
     object: lines.group,
-    paint(loop: StageLoop) {
-      const { frame } = loop
+    paint({ frame, rig, apart, sense }) {
       let count = 0
       angle[0] = 2 * Math.PI * wormFraction(frame.turns)
-      for (let n = 0; n < SIDES.length && loop.apart === 0; n++) {
+      for (let n = 0; n < SIDES.length; n++) {
         const side = SIDES[n]!
-        const sense = pushes(frame.play, side, loop.sense)
-        if (sense === 0) continue
-        const pen = sense * hand > 0 ? pens.minus : pens.plus
+        const pushed = pushes(frame.play, side, sense)
+        if (pushed === 0) continue
+        const pen = pushed * hand > 0 ? pens.minus : pens.plus
         writeContactLines(pen.points, pen.counts, pen.field, side, angle)
         count = writeSegments(lines.segments, pen, count)
       }
-      const width = modules * gearing.axialModule * pixelsPerMillimetre(loop.rig)
+      const width = modules * gearing.axialModule * pixelsPerMillimetre(rig)
       lines.setWidth(Math.min(widest, Math.max(least, width)))
-      lines.show(count)
+      lines.show(apart === 0 ? count : 0)
     },
-    dispose: lines.dispose,
+    dispose: () => lines.dispose(),
   }
 }

@@ -4,7 +4,7 @@ import type { Layout } from '../../../sim/pose/layout.ts'
 import type { ForceArrow, View } from '../../store/view.ts'
 import type { Sign } from '../sign.ts'
 import { type ArrowKit, arrowKit } from './force-arrow.ts'
-import { type Label, createLabels } from './labels.ts'
+import { type Label, type Labels, createLabels } from './labels.ts'
 import { pixelsPerMillimetre } from './scale.ts'
 
 /** The longest arrow, the shortest, and the thickness of all, in centre distances */
@@ -110,7 +110,8 @@ export function forceSign(
   const ring = overhung ? bearingRing(layout) : null
   if (ring !== null) group.add(ring.group)
   const words = all.map(({ label }) => label)
-  const labels = createLabels(canvas, overhung ? [...words, ringLabel(layout)] : words)
+  // On the page only once the sign is: React may make one that it never shows.
+  let labels: Labels | null = null
   let front: { visible: boolean } | null = null
   return {
     object: group,
@@ -119,12 +120,13 @@ export function forceSign(
       group.visible = shown
       front = parts.frontBearing
       if (front !== null) front.visible = !overhung
+      labels ??= createLabels(canvas, overhung ? [...words, ringLabel(layout)] : words)
       labels.place(rig, shown, unit * pixelsPerMillimetre(rig) > ROOMY)
     },
     dispose() {
       kit.dispose()
       ring?.dispose()
-      labels.dispose()
+      labels?.dispose()
       if (front !== null) front.visible = true
     },
   }
