@@ -9,7 +9,7 @@ import { pageWeight, pictureTime } from './first-load.mjs'
 import { frameCost } from './frame-cost.mjs'
 import { loadCore, removeFolder, serveOwnSite, servePeers, temporaryFolder } from './pages.mjs'
 import { rebuildTimes } from './rebuild.mjs'
-import { shapeFigures } from './shape-figures.mjs'
+import { shapeFigures, shapeRows } from './shape-figures.mjs'
 
 const RUNS = Number(process.env.BENCH_RUNS ?? 5)
 const rows = []
@@ -111,53 +111,10 @@ async function drags(browser, site) {
   )
 }
 
-/** Most triangles of worm and two wheels at each level of detail. */
-const MOST_TRIANGLES = { distant: 20_000, display: 60_000, print: 481_000 }
-
-function shapeCuts({ times, cuts }) {
-  const { wheel } = times.find(({ detail }) => detail === 'display')
-  const faster = (what, time, least) => {
-    row(what, `${(time / wheel).toFixed(0)} x faster`, `at least ${least} x`, time / wheel >= least)
-    notes.push(`${what}: ${wheel.toFixed(2)} ms against ${time.toFixed(0)} ms`)
-  }
-  faster('wheel against a general cut of it', cuts.whole, 1000)
-  faster('wheel against one space cut and copied', cuts.copied, 30)
-  const micrometres = (length) => `${(1000 * length).toFixed(1)} um`
-  notes.push(
-    `  off the exact flank at most ${micrometres(cuts.displayFlank)} against ${micrometres(cuts.cutFlank)} at ${cuts.steps} steps a pitch, ${cuts.cutTriangles} triangles`,
-  )
-  const { steps, time, flank, most, least } = cuts.fine
-  notes.push(
-    `  three pitches cut at ${steps} steps a pitch: ${time.toFixed(0)} ms, left ${micrometres(flank)} on the flank, ${micrometres(most)} with fillet, least ${micrometres(least)}`,
-  )
-}
-
 async function shapes() {
-  const figures = await shapeFigures()
-  const { times, sizes, drags, weld, rebuilds, growth } = figures
-  shapeCuts(figures)
-  row(
-    'worm and wheel anew while dragging, 95 of 100',
-    `${drags.most.toFixed(1)} ms`,
-    'at most 16 ms',
-    drags.most <= 16,
-  )
-  notes.push(
-    `worm and wheel anew while dragging, with the worker's answer: median ${drags.median.toFixed(1)} ms, the very first ${drags.first.toFixed(0)} ms`,
-  )
-  const kilobytes = growth / 1000
-  row(`held after ${rebuilds} times anew`, `${kilobytes.toFixed(0)} kB`, 'at most 500 kB', kilobytes <= 500)
-  for (const { detail, triangles, bytes } of sizes) {
-    const most = MOST_TRIANGLES[detail]
-    row(`triangles, ${detail}`, String(triangles), `at most ${most}`, triangles <= most)
-    notes.push(`  ${detail}: ${(bytes / 1000).toFixed(0)} kB of worm and wheel`)
-  }
-  for (const { detail, wheelFirst, wheel, wormFirst, worm } of times) {
-    notes.push(
-      `  ${detail}: wheel ${wheel.toFixed(2)} ms (first ${wheelFirst.toFixed(0)}), worm ${worm.toFixed(2)} ms (first ${wormFirst.toFixed(0)})`,
-    )
-  }
-  notes.push(`  wheel of a print welded: ${weld.toFixed(1)} ms`)
+  const { rows: more, notes: said } = shapeRows(await shapeFigures())
+  for (const { what, value, goal, met } of more) row(what, value, goal, met)
+  notes.push(...said)
 }
 
 function print() {
