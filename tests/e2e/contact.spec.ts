@@ -63,6 +63,10 @@ test('Contact opens by keyboard, and the lines follow teeth, hand and profile', 
   await expect.poll(() => picture(page)).not.toBe(straight)
   const involute = await fact(page, 'Contact ratio, whole face')
   expect(Math.abs((await meanLines(page)) - involute)).toBeLessThan(MISSED)
+
+  await page.getByRole('button', { name: 'Tooth form and fit', exact: true }).click()
+  await page.getByLabel('Wheel form', { exact: true }).selectOption({ label: 'Plain helical' })
+  await expect(page.getByRole('status', { name: 'Touching now' })).toHaveText(/^[12] points? touch/)
 })
 
 test('a wheel waits in its backlash, and a setting that is off shows on its flank', async ({ page }) => {

@@ -74,8 +74,9 @@ export function CloseUpFigure({ onSide, ...mesh }: MeshChosen & { readonly onSid
         aria-label={`Section of worm and ${side} wheel, seen from above, ${placeWords(plane)}`}
       />
       <p className="small">
-        Seen from above, the thread grey, drawn {size} times life size. Dots: where they touch. Line: the path
-        on which contact runs. Cross: pitch point.
+        Seen from above, the thread grey, drawn {size} times life size. Dots: where they touch
+        {gearing.wheelForm === 'helical' && ', empty where that is outside this plane'}. Line: the path on
+        which contact runs. Cross: pitch point.
       </p>
       <MeshActions />
       <Slider

@@ -59,7 +59,7 @@ export function ContactFacts({ machine, field }: ContactFactsProps) {
         />
         {known && (
           <Fact
-            name="Sliding along the lines"
+            name={gearing.wheelForm === 'helical' ? 'Sliding along the path' : 'Sliding along the lines'}
             text={`${figure(size * span.least, 2)} to ${figure(size * span.most, 2)} m/s`}
           />
         )}
