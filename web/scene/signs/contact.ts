@@ -17,7 +17,7 @@ import { thickLines } from './thick-lines.ts'
 
 const LOOK_HERE = '#f0e442'
 /** Width of a line and of a point, in modules, and the least and greatest on the screen [px] */
-const LINE = { modules: 0.16, least: 3, most: 6.5 }
+const LINE = { modules: 0.2, least: 3, most: 8 }
 const POINT = { modules: 0.5, least: 9, most: 18 }
 /** A point is the shortest segment that has a direction [mm]. */
 const POINT_LENGTH = 1e-3

@@ -5,10 +5,11 @@ uniform float pitch;
 uniform float hatched;
 varying vec3 vPlace;
 
-/* Strokes at 45 degrees in every plane: they run down the walls and across the lid. */
+/* Strokes at 45 degrees, straight along the walls, which run mostly towards the viewer. */
 void main() {
-  float stroke = abs(fract((vPlace.x + vPlace.y + vPlace.z) / pitch) - 0.5);
-  float line = hatched * (1.0 - smoothstep(0.16, 0.16 + fwidth(vPlace.x + vPlace.y + vPlace.z) / pitch, stroke));
+  float along = vPlace.z + vPlace.y;
+  float stroke = abs(fract(along / pitch) - 0.5);
+  float line = hatched * (1.0 - smoothstep(0.16, 0.16 + fwidth(along) / pitch, stroke));
   gl_FragColor = vec4(colour, max(0.07, 0.85 * line));
   #include <colorspace_fragment>
 }

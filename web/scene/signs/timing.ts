@@ -1,5 +1,5 @@
 /** The space that both outputs sweep through, at the level of their rows; hatched where rows meet in it. */
-import { BufferAttribute, BufferGeometry, DoubleSide, Group, Mesh, ShaderMaterial, Color } from 'three'
+import { BufferAttribute, BufferGeometry, Group, Mesh, ShaderMaterial, Color } from 'three'
 import type { Layout } from '../../../sim/pose/layout.ts'
 import type { Theme } from '../../material/substances.ts'
 import type { TimingSign } from '../../timing/stage-sign.ts'
@@ -63,7 +63,6 @@ export function overlapSign(layout: Layout, { outline, clash }: TimingSign, them
     },
     transparent: true,
     depthWrite: false,
-    side: DoubleSide,
   })
   const walls = new Mesh(geometry, material)
   walls.renderOrder = 8
