@@ -14,6 +14,7 @@ const loaders = {
   timing: () => import('./timing/TimingPanel.tsx'),
   models: () => import('./models/ModelsPanel.tsx'),
   arrows: () => import('./gears/ForceArrowsFeed.tsx'),
+  signs: () => import('./scene/signs/GearSigns.tsx'),
 }
 
 export const PredictionSheet = lazy(async () => ({ default: (await loaders.prediction()).PredictionSheet }))

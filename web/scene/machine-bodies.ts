@@ -22,7 +22,7 @@ export interface MachineBodies {
 }
 
 /** Wraps the arrays without copying them. */
-export function geometryOf({ positions, normals, substances, indices }: SolidArrays): BufferGeometry {
+function geometryOf({ positions, normals, substances, indices }: SolidArrays): BufferGeometry {
   const geometry = new BufferGeometry()
   geometry.setAttribute('position', new BufferAttribute(positions, 3))
   geometry.setAttribute('normal', new BufferAttribute(normals, 3))
