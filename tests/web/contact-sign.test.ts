@@ -33,7 +33,7 @@ function shownAt(when: Moment) {
     geometry: { instanceCount: number; attributes: { instanceStart: { data: { array: Float32Array } } } }
   }[]
   const { instanceCount, attributes } = first!.geometry
-  const numbers = [...attributes.instanceStart.data.array.slice(0, 6 * instanceCount)]
+  const numbers = Array.from(attributes.instanceStart.data.array.subarray(0, 6 * instanceCount))
   const ends = Array.from({ length: 2 * instanceCount }, (_, n) => numbers.slice(3 * n, 3 * n + 3))
   sign.dispose()
   const visible = sign.object.visible
