@@ -3,8 +3,9 @@ import { readFileSync } from 'node:fs'
 import { expect, test } from 'vitest'
 import { fieldsOf, valueAt } from '../../sim/machine/fields.ts'
 import { parseMachine } from '../../sim/machine/file.ts'
-import { readAutosave } from '../../web/file/autosave.ts'
-import { readLink, writeLink } from '../../web/file/state-link.ts'
+import { readAutosave } from '../../web/file/read-autosave.ts'
+import { readLink } from '../../web/file/read-link.ts'
+import { writeLink } from '../../web/file/write-link.ts'
 
 const PLAIN = 'R4jiICOs1sjA0sLc1NAMVIbAdAEA'
 /** 31 teeth, ZI, 5 rows, 0.4 N m, the fourth setting, a quarter apart, after 20 turns and 17 ticks. */

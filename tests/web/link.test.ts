@@ -2,12 +2,15 @@ import { crc32, deflateRawSync, inflateRawSync } from 'node:zlib'
 import { expect, test } from 'vitest'
 import { TICKS_PER_TURN, advanceTurns, noTurns } from '../../sim/drive/turns.ts'
 import { fieldsOf, valueAt, withValue } from '../../sim/machine/fields.ts'
+import { parseMachine, printMachine } from '../../sim/machine/file.ts'
 import { readAddress, writeAddress } from '../../web/file/address.ts'
 import { DEMO_MACHINES } from '../../web/file/demo-machines.ts'
 import { plainState } from '../../web/file/link-state.ts'
 import { LINK_WORDS } from '../../web/file/link-words.ts'
-import { MOST_UNPACKED, checksum, packText, unpackText } from '../../web/file/packed-text.ts'
-import { MOST_LINK, readLink, writeLink } from '../../web/file/state-link.ts'
+import { checksum, packText } from '../../web/file/pack-text.ts'
+import { readLink } from '../../web/file/read-link.ts'
+import { MOST_UNPACKED, unpackText } from '../../web/file/unpack-text.ts'
+import { MOST_LINK, writeLink } from '../../web/file/write-link.ts'
 import { bootCleaner, cordWinder, demoMachines } from '../support/machines.ts'
 
 const opening = plainState(bootCleaner)
@@ -19,6 +22,15 @@ test('the demo machines are those of the files, each under its own id', () => {
   expect(DEMO_MACHINES.map(({ machine }) => machine)).toStrictEqual(demoMachines)
   expect(new Set(DEMO_MACHINES.map(({ id }) => id)).size).toBe(demoMachines.length)
 })
+
+test.each(DEMO_MACHINES)(
+  '$id passes every check, and stands in its file just as it is printed',
+  ({ machine }) => {
+    const read = parseMachine(JSON.stringify(machine))
+    expect(read.problems.filter(({ severity }) => severity === 'error')).toEqual([])
+    expect(printMachine(read.machine!)).toBe(`${JSON.stringify(machine, null, 2)}\n`)
+  },
+)
 
 test('the checksum is the one that zlib computes', () => {
   for (const text of ['', '123456789', 'Counterturn', '\0\0\0', 'é→😀']) {

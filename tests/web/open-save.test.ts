@@ -4,9 +4,11 @@ import { printMachine } from '../../sim/machine/file.ts'
 import { advanceModel, placeAt, turnByDrive } from '../../web/frame/frame.ts'
 import { createWorkshop, paceFor } from '../../web/frame/workshop.ts'
 import { plainState } from '../../web/file/link-state.ts'
-import { MOST_FILE, fileName, openMachine, readMachineFile } from '../../web/file/open-save.ts'
-import { readLink, writeLink } from '../../web/file/state-link.ts'
+import { openMachine } from '../../web/file/open-machine.ts'
+import { MOST_FILE, fileName, readMachineFile } from '../../web/file/open-save.ts'
+import { readLink } from '../../web/file/read-link.ts'
 import { linkFor, openState, stateOf } from '../../web/file/workshop-state.ts'
+import { writeLink } from '../../web/file/write-link.ts'
 import { bootCleaner, classroomModel, demoMachines, ventOpener } from '../support/machines.ts'
 
 test.each([

@@ -1,7 +1,7 @@
 /** Copies the link to what is on screen; where the clipboard is refused, the link stands selected in a field. */
 import { useEffect, useId, useRef, useState } from 'react'
 import { Icon } from '../instrument/Icon.tsx'
-import { MOST_LINK } from './state-link.ts'
+import { MOST_LINK } from './write-link.ts'
 
 interface CopyLinkProps {
   /** The whole address, as it is now. */

@@ -1,6 +1,7 @@
 /** Covers the page, and any open sheet, while a file hangs over it. */
 import { useEffect, useRef } from 'react'
 import { Icon } from '../instrument/Icon.tsx'
+import './drop.css'
 
 export function DropTarget() {
   const cover = useRef<HTMLDivElement>(null)

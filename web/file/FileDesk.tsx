@@ -1,21 +1,14 @@
 /** Everything on the page that has to do with files: the machine sheet, the drop of a file, and what came of it. */
-import { useCallback, useState } from 'react'
+import { Suspense, lazy, useCallback, useState } from 'react'
 import type { Machine } from '../../sim/machine/machine.ts'
-import type { Problem } from '../../sim/machine/problem.ts'
-import { useWorkshop } from '../frame/workshop.ts'
+import { useView, useWorkshop } from '../frame/workshop.ts'
 import type { Autosave } from './autosave.ts'
 import { DropTarget } from './DropTarget.tsx'
-import { MachineSheet } from './MachineSheet.tsx'
-import { OpenProblems } from './OpenProblems.tsx'
-import { openMachine, readMachineFile } from './open-save.ts'
+import type { Outcome } from './OpenProblems.tsx'
+import { openMachine } from './open-machine.ts'
 import { useFileDrop } from './use-file-drop.ts'
-import './file.css'
 
-/** What came of the last thing opened: a sentence and the problems. */
-export interface Outcome {
-  readonly outcome: string
-  readonly problems: readonly Problem[]
-}
+const MachineSheet = lazy(async () => ({ default: (await import('./MachineSheet.tsx')).MachineSheet }))
 
 interface FileDeskProps {
   readonly autosave: Autosave
@@ -30,6 +23,7 @@ function useOpening(first: Outcome | null) {
     async (files: readonly File[]) => {
       const [file] = files
       if (!file) return
+      const { readMachineFile } = await import('./open-save.ts')
       const { name, machine, problems } = await readMachineFile(file)
       const rest = files.length > 1 ? ' Only the first file was read.' : ''
       const outcome = machine
@@ -52,15 +46,24 @@ function useOpening(first: Outcome | null) {
   return { last, openFiles, choose }
 }
 
+/** The sheet is fetched when it is first opened; from then on it stays, so that it can hand the focus back. */
+function useSheetWanted(): boolean {
+  const open = useView(({ sheet }) => sheet === 'machines')
+  const [wanted, setWanted] = useState(open)
+  if (open && !wanted) setWanted(true)
+  return wanted
+}
+
 export function FileDesk({ autosave, first = null }: FileDeskProps) {
   const { last, openFiles, choose } = useOpening(first)
   const onFiles = useCallback((files: readonly File[]) => void openFiles(files), [openFiles])
   const over = useFileDrop(onFiles)
+  const sheet = useSheetWanted()
   return (
     <>
-      <MachineSheet autosave={autosave} onMachine={choose} onFiles={onFiles}>
-        {last && last.problems.length > 0 && <OpenProblems {...last} />}
-      </MachineSheet>
+      <Suspense>
+        {sheet && <MachineSheet autosave={autosave} onMachine={choose} onFiles={onFiles} last={last} />}
+      </Suspense>
       {over && <DropTarget />}
     </>
   )

@@ -1,5 +1,5 @@
 /** The sheet in which a machine is chosen, opened, saved and handed on. */
-import { type ReactNode, useEffect, useRef, useState } from 'react'
+import { useEffect, useRef, useState } from 'react'
 import { useStore } from 'zustand'
 import type { Machine } from '../../sim/machine/machine.ts'
 import { useView, useWorkshop } from '../frame/workshop.ts'
@@ -8,15 +8,16 @@ import { writeAddress } from './address.ts'
 import type { Autosave } from './autosave.ts'
 import { CopyLink } from './CopyLink.tsx'
 import { MachineList } from './MachineList.tsx'
+import { OpenProblems, type Outcome } from './OpenProblems.tsx'
 import { saveMachine } from './open-save.ts'
 import { linkFor } from './workshop-state.ts'
+import './machine-sheet.css'
 
 interface MachineSheetProps {
   readonly autosave: Autosave
   readonly onMachine: (machine: Machine) => void
   readonly onFiles: (files: readonly File[]) => void
-  /** Problems of the last opening. */
-  readonly children: ReactNode
+  readonly last: Outcome | null
 }
 
 const SAVED = {
@@ -54,7 +55,7 @@ function OpenFile({ onFiles }: Pick<MachineSheetProps, 'onFiles'>) {
 }
 
 /** What was just done is said in here: while the sheet is open, nothing outside of it is heard. */
-function Contents({ autosave, onMachine, onFiles, children }: MachineSheetProps) {
+function Contents({ autosave, onMachine, onFiles, last }: MachineSheetProps) {
   const workshop = useWorkshop()
   const [done, setDone] = useState('')
   const address = () => {
@@ -79,7 +80,7 @@ function Contents({ autosave, onMachine, onFiles, children }: MachineSheetProps)
         </p>
       </div>
       <div className="machine-outcome" role="status">
-        {children}
+        {last && last.problems.length > 0 && <OpenProblems {...last} />}
       </div>
     </>
   )

@@ -3,7 +3,8 @@ import { useEffect, useRef } from 'react'
 import type { Problem } from '../../sim/machine/problem.ts'
 import { Icon } from '../instrument/Icon.tsx'
 
-interface OpenProblemsProps {
+/** What came of the last thing opened. */
+export interface Outcome {
   /** One sentence: what was opened and what became of it. */
   readonly outcome: string
   readonly problems: readonly Problem[]
@@ -11,7 +12,7 @@ interface OpenProblemsProps {
 
 const KINDS = { error: 'Error', warning: 'Warning', note: 'Note' }
 
-export function OpenProblems({ outcome, problems }: OpenProblemsProps) {
+export function OpenProblems({ outcome, problems }: Outcome) {
   const section = useRef<HTMLElement>(null)
   useEffect(() => {
     section.current?.scrollIntoView({ block: 'start' })

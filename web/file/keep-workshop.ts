@@ -1,7 +1,7 @@
 /** Lets the autosave and the theme follow the open page. */
 import type { Workshop } from '../frame/workshop.ts'
 import { type Autosave, createAutosave } from './autosave.ts'
-import { writeLink } from './state-link.ts'
+import { writeLink } from './write-link.ts'
 import type { Keeper } from './storage.ts'
 import { keepTheme } from './theme.ts'
 import { stateOf } from './workshop-state.ts'

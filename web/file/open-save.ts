@@ -2,9 +2,6 @@
 import { parseMachine, printMachine } from '../../sim/machine/file.ts'
 import type { Machine } from '../../sim/machine/machine.ts'
 import type { Problem } from '../../sim/machine/problem.ts'
-import { hold } from '../frame/frame.ts'
-import { type Workshop, paceFor } from '../frame/workshop.ts'
-import { benchFor } from '../store/bench.ts'
 
 /** A machine takes 3 kB; more than this is not read at all [byte] */
 export const MOST_FILE = 1_000_000
@@ -66,18 +63,4 @@ export async function readMachineFile(file: ReadableFile): Promise<Opening> {
     return refused(file.name, 'must be a file that this browser may read, and it did not let itself be read')
   }
   return { name: file.name, ...parseMachine(text) }
-}
-
-/**
- * Puts another machine on the bench. The turning stops and the counts stay; Undo brings the old machine back. The
- * choices at the bench are kept where the new machine offers them, and the pace is one at which it can be counted.
- */
-export function openMachine(
-  { document, bench, frame }: Pick<Workshop, 'document' | 'bench' | 'frame'>,
-  machine: Machine,
-): void {
-  hold(frame)
-  document.endGesture()
-  document.edit(() => machine)
-  bench.setState((now) => ({ ...benchFor(machine, now), pace: paceFor(machine) }))
 }

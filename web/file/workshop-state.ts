@@ -5,7 +5,7 @@ import { type Workshop, paceFor } from '../frame/workshop.ts'
 import { noPrediction } from '../store/prediction.ts'
 import { isSame } from './difference.ts'
 import { type LinkState, plainState } from './link-state.ts'
-import { writeLink } from './state-link.ts'
+import { writeLink } from './write-link.ts'
 
 export function stateOf(workshop: Workshop): LinkState {
   const { way, caseState, motorCut, apart, view, camera, withoutLosses, large } = workshop.view.getState()

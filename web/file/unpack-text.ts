@@ -1,33 +1,10 @@
-/**
- * Text packed to go into an address, and back: checksum and raw deflate, written in base64url.
- * Deflate carries no checksum of its own, so without one a changed character could be read as another number.
- */
-import { deflateSync, inflateSync } from 'fflate'
+/** Text that `packText` packed, or why it cannot be read. */
+import { inflateSync } from 'fflate'
 import { LINK_WORDS } from './link-words.ts'
+import { CHECKSUM_BYTES, checksum, toBase64Url } from './pack-text.ts'
 
 /** Bytes that a text may have once it is unpacked: a short one can be made to swell a thousandfold. */
 export const MOST_UNPACKED = 65_536
-
-const CHECKSUM_BYTES = 4
-
-/**
- * CRC-32 of some bytes, which finds every single changed character.
- * Source: ITU-T Recommendation V.42, 8.1.1.6.2 (polynomial written in reverse; from memory).
- */
-export function checksum(bytes: Uint8Array): number {
-  let crc = 0xffffffff
-  for (const byte of bytes) {
-    crc ^= byte
-    for (let bit = 0; bit < 8; bit++) crc = crc & 1 ? (crc >>> 1) ^ 0xedb88320 : crc >>> 1
-  }
-  return (crc ^ 0xffffffff) >>> 0
-}
-
-function toBase64Url(bytes: Uint8Array): string {
-  let binary = ''
-  for (const byte of bytes) binary += String.fromCharCode(byte)
-  return btoa(binary).replaceAll('+', '-').replaceAll('/', '_').replaceAll('=', '')
-}
 
 /** Null when the text is not exactly what `toBase64Url` writes. */
 function fromBase64Url(text: string): Uint8Array | null {
@@ -35,14 +12,6 @@ function fromBase64Url(text: string): Uint8Array | null {
   const binary = atob(text.replaceAll('-', '+').replaceAll('_', '/'))
   const bytes = Uint8Array.from(binary, (character) => character.charCodeAt(0))
   return toBase64Url(bytes) === text ? bytes : null
-}
-
-export function packText(text: string): string {
-  const body = deflateSync(new TextEncoder().encode(text), { level: 9, dictionary: LINK_WORDS })
-  const packed = new Uint8Array(CHECKSUM_BYTES + body.length)
-  new DataView(packed.buffer).setUint32(0, checksum(body))
-  packed.set(body, CHECKSUM_BYTES)
-  return toBase64Url(packed)
 }
 
 export type Unpacked = { readonly text: string } | { readonly reason: string }

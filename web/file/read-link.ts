@@ -1,7 +1,6 @@
 /**
- * The state of the bench as the text of a link, and back, to the last bit.
- * State -> what differs from a demo machine in plain settings -> JSON -> packed text. What is read was written by
- * anybody: whatever is wrong with it comes back as problems.
+ * The state of the bench that the text of a link holds. What is read was written by anybody: whatever is wrong with
+ * it comes back as problems.
  */
 import { checkValue } from '../../sim/machine/check.ts'
 import { checkFile } from '../../sim/machine/file.ts'
@@ -10,27 +9,15 @@ import type { Machine } from '../../sim/machine/machine.ts'
 import type { Problem } from '../../sim/machine/problem.ts'
 import { told } from '../../sim/machine/told.ts'
 import { DEMO_MACHINES } from './demo-machines.ts'
-import {
-  type Differences,
-  type Json,
-  differencesBetween,
-  isBranch,
-  isSame,
-  jsonText,
-  withDifferences,
-} from './difference.ts'
+import { type Differences, type Json, isBranch, isSame, withDifferences } from './difference.ts'
 import { firstMachine } from './first-link.ts'
-import { type LinkState, benchRules, momentRules, pictureRules, plainState, wayRules } from './link-state.ts'
-import { checksum, packText, unpackText } from './packed-text.ts'
+import { benchRules, momentRules, pictureRules, wayRules } from './link-rules.ts'
+import { type LinkState, plainState } from './link-state.ts'
 import { readPart, unknownPart } from './part.ts'
+import { unpackText } from './unpack-text.ts'
+import { LINK_VERSION, MOST_LINK, fingerprint } from './write-link.ts'
 
 const FIRST_VERSION = 1
-const LINK_VERSION = 2
-/** Characters of a link that are read, and that can still be pasted anywhere. */
-export const MOST_LINK = 4000
-
-/** Tells a demo machine from the same one with other numbers, should it be corrected one day. */
-const fingerprint = (machine: object): number => checksum(new TextEncoder().encode(jsonText(machine as Json)))
 
 /** As it is written: `set` holds by path what differs from the demo machine in plain settings. */
 interface Written {
@@ -38,14 +25,6 @@ interface Written {
   readonly base: string
   readonly of: number
   readonly set: Differences
-}
-
-export function writeLink(state: LinkState): string {
-  const links = DEMO_MACHINES.map(({ id, machine }) => {
-    const set = differencesBetween(plainState(machine), state)
-    return packText(jsonText({ v: LINK_VERSION, base: id, of: fingerprint(machine), set }))
-  })
-  return links.reduce((best, each) => (each.length < best.length ? each : best))
 }
 
 export interface ReadLink {

@@ -1,0 +1,79 @@
+/** What may stand in a link, setting by setting. */
+import { TICKS_PER_TURN, type WormTurns } from '../../sim/drive/turns.ts'
+import type { Machine } from '../../sim/machine/machine.ts'
+import { type Bench, PACES } from '../store/bench.ts'
+import { type Camera, WAYS } from '../store/view.ts'
+import type { LinkState, Picture, ViewName } from './link-state.ts'
+import type { Rules } from './part.ts'
+
+const within = (least: number, most: number) => (value: unknown) =>
+  typeof value === 'number' && value >= least && value <= most
+const wholeWithin = (least: number, most: number) => (value: unknown) =>
+  Number.isSafeInteger(value) && (value as number) >= least && (value as number) <= most
+const oneOf = (choices: readonly unknown[]) => ({
+  accepts: (value: unknown) => choices.includes(value),
+  requirement: `one of ${choices.join(', ')}`,
+})
+const yesOrNo = { accepts: (value: unknown) => typeof value === 'boolean', requirement: 'true or false' }
+const choiceOf = (count: number) => ({
+  accepts: wholeWithin(0, count - 1),
+  requirement: `a whole number from 0 to ${count - 1} with this machine`,
+})
+
+export const benchRules = ({ control, outputs, supply }: Machine): Rules<Bench> => ({
+  setting: choiceOf(control.steps.length),
+  pluggedIn: yesOrNo,
+  sense: oneOf(supply.kind === 'mains' ? [1] : [1, -1]),
+  leftLoad: choiceOf(outputs.loads.length),
+  rightLoad: choiceOf(outputs.loads.length),
+  jammed: oneOf(['none', 'left', 'right']),
+  pace: oneOf(PACES),
+})
+
+const FARTHEST = 100_000
+const isPoint = (value: unknown) =>
+  Array.isArray(value) && value.length === 3 && value.every(within(-FARTHEST, FARTHEST))
+
+function isCamera(value: unknown): boolean {
+  if (value === null) return true
+  if (typeof value !== 'object' || Object.keys(value).length !== 3) return false
+  const { position, target, field } = value as Partial<Record<keyof Camera, unknown>>
+  return isPoint(position) && isPoint(target) && within(1, 170)(field)
+}
+
+const viewNames: Readonly<Record<ViewName, true>> = {
+  gears: true,
+  top: true,
+  worm: true,
+  mesh: true,
+  motor: true,
+  brushes: true,
+  whole: true,
+}
+
+export const pictureRules: Rules<Picture> = {
+  caseState: oneOf(['closed', 'clear', 'off']),
+  motorCut: yesOrNo,
+  apart: { accepts: within(0, 1), requirement: 'a number from 0 to 1' },
+  view: oneOf(Object.keys(viewNames)),
+  camera: { accepts: isCamera, requirement: 'null or position, target and field of a camera' },
+  withoutLosses: yesOrNo,
+  large: yesOrNo,
+}
+
+export const momentRules: Rules<WormTurns> = {
+  turns: {
+    accepts: wholeWithin(Number.MIN_SAFE_INTEGER, Number.MAX_SAFE_INTEGER),
+    requirement: 'a whole number of turns',
+  },
+  ticks: {
+    accepts: wholeWithin(0, TICKS_PER_TURN - 1),
+    requirement: `a whole number from 0 to ${TICKS_PER_TURN - 1}`,
+  },
+  rest: {
+    accepts: (value) => typeof value === 'number' && value >= 0 && value < 1,
+    requirement: 'a number from 0 to below 1',
+  },
+}
+
+export const wayRules: Rules<Pick<LinkState, 'way'>> = { way: oneOf(WAYS.map((each) => each.way)) }
