@@ -1,5 +1,6 @@
 /** What is fetched after the first picture: at once when somebody asks for it, else when the page has nothing to do. */
 import { lazy } from 'react'
+import { judge } from './demonstrate/judge.ts'
 
 const loaders = {
   prediction: () => import('./predict/PredictionSheet.tsx'),
@@ -9,6 +10,7 @@ const loaders = {
   facts: () => import('./design/DesignFacts.tsx'),
   keys: () => import('./bar/KeysSheet.tsx'),
   machines: () => import('./file/MachineSheet.tsx'),
+  checks: judge.fetch,
   links: () => import('./file/open-text.ts'),
   readings: () => import('./instrument/Readings.tsx'),
   contact: () => import('./gears/ContactPanel.tsx'),

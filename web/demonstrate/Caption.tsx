@@ -1,33 +1,32 @@
 /** The sentence over the stage, and the two numbers that make it true. */
 import { useEffect, useState } from 'react'
 import { useStore } from 'zustand'
-import { checkMachine } from '../../sim/machine/check.ts'
-import { hasErrors } from '../../sim/machine/problem.ts'
-import { fieldAt, withValue } from '../../sim/machine/fields.ts'
+import { GEARING_FIELDS } from '../../sim/machine/fields-gearing.ts'
 import { useMachine, useView, useWorkshop } from '../frame/workshop.ts'
 import { StepField } from '../instrument/StepField.tsx'
 import { ratioHeadline, ratioSentence, wheelsAtPointers } from '../instrument/words.ts'
+import { judge } from './judge.ts'
 
 interface CountFieldProps {
-  readonly path: 'gearing.wormStarts' | 'gearing.wheelTeeth'
+  readonly count: 'wormStarts' | 'wheelTeeth'
   readonly less: string
   readonly more: string
 }
 
-function CountField({ path, less, more }: CountFieldProps) {
+function CountField({ count, less, more }: CountFieldProps) {
   const { document } = useWorkshop()
-  const value = useMachine((machine) =>
-    path === 'gearing.wormStarts' ? machine.gearing.wormStarts : machine.gearing.wheelTeeth,
-  )
-  const field = fieldAt(path)
-  if (!field) throw new Error(`${path} is not in the field table`)
-  const change = (count: number) => {
-    const next = withValue(document.store.getState().machine, path, count)
-    const problems = checkMachine(next)
-    if (hasErrors(problems)) return problems.find((problem) => problem.severity === 'error')!.message
-    document.edit(() => next)
-    return null
-  }
+  const value = useMachine((machine) => machine.gearing[count])
+  const field = GEARING_FIELDS.find(({ path }) => path === `gearing.${count}`)
+  if (!field) throw new Error(`${count} is not in the field table`)
+  const change = (to: number) =>
+    judge.inTurn((refused) => {
+      const { machine } = document.store.getState()
+      if (machine.gearing[count] === to) return null
+      const next = { ...machine, gearing: { ...machine.gearing, [count]: to } }
+      const problem = refused(next)
+      if (problem === null) document.edit(() => next)
+      return problem
+    })
   return (
     <StepField
       label={field.label}
@@ -37,7 +36,9 @@ function CountField({ path, less, more }: CountFieldProps) {
       less={less}
       more={more}
       onChange={change}
-      onGesture={(phase) => (phase === 'begin' ? document.beginGesture() : document.endGesture())}
+      onGesture={(phase) =>
+        void judge.inTurn(() => (phase === 'begin' ? document.beginGesture() : document.endGesture()))
+      }
     />
   )
 }
@@ -73,8 +74,8 @@ export function Caption() {
       {!large && (
         <>
           <div className="counts-fields">
-            <CountField path="gearing.wormStarts" less="One start fewer" more="One start more" />
-            <CountField path="gearing.wheelTeeth" less="One tooth fewer" more="One tooth more" />
+            <CountField count="wormStarts" less="One start fewer" more="One start more" />
+            <CountField count="wheelTeeth" less="One tooth fewer" more="One tooth more" />
           </div>
           {!predicted && (
             <p className="caption-predict">

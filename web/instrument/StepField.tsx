@@ -1,6 +1,9 @@
 /** A whole number with a button on either side. What cannot be used is explained under it and not applied. */
-import { useEffect, useId, useState } from 'react'
+import { useId, useState } from 'react'
 import { Icon } from './Icon.tsx'
+
+/** Null when the number was taken, else why not. */
+type Answer = string | null
 
 interface StepFieldProps {
   readonly label: string
@@ -10,10 +13,59 @@ interface StepFieldProps {
   /** Words of the two buttons. */
   readonly less: string
   readonly more: string
-  /** Takes the number, or says why it cannot. */
-  readonly onChange: (value: number) => string | null
+  /** Takes the number, or says why it cannot: at once, or later where it is not known yet. */
+  readonly onChange: (value: number) => Answer | Promise<Answer>
   readonly onGesture?: (phase: 'begin' | 'end') => void
   readonly suffix?: string
+}
+
+/** What was typed, while it may differ from the value. */
+interface Draft {
+  readonly text: string
+  readonly problem: Answer
+  /** The number that waits for its answer; null when none does. */
+  readonly waiting: number | null
+}
+
+function useDraft({ value, min, max, onChange }: Pick<StepFieldProps, 'value' | 'min' | 'max' | 'onChange'>) {
+  const [draft, setDraft] = useState<Draft | null>(null)
+  const [unanswered, setUnanswered] = useState(0)
+  const [seen, setSeen] = useState(value)
+  if (value !== seen) {
+    setSeen(value)
+    // an answer to come says itself what becomes of the text
+    if (unanswered === 0) setDraft(null)
+  }
+
+  const wait = (text: string, number: number, answer: Promise<Answer>) => {
+    const waiting: Draft = { text, problem: null, waiting: number }
+    setDraft(waiting)
+    setUnanswered((count) => count + 1)
+    const settle = (problem: Answer) => {
+      setUnanswered((count) => count - 1)
+      const settled = problem === null ? null : { text, problem, waiting: null }
+      setDraft((now) => (now === waiting ? settled : now))
+    }
+    void answer.then(settle)
+  }
+  const apply = (text: string) => {
+    const number = text.trim() === '' ? Number.NaN : Number(text)
+    if (!Number.isInteger(number) || number < min || number > max) {
+      setDraft({ text, problem: `a whole number from ${min} to ${max}`, waiting: null })
+      return
+    }
+    const answer = onChange(number)
+    if (answer instanceof Promise) wait(text, number, answer)
+    else setDraft({ text, problem: answer, waiting: null })
+  }
+  return {
+    text: draft?.text ?? String(value),
+    problem: draft?.problem ?? null,
+    /** Where a step goes on from. */
+    from: draft?.waiting ?? value,
+    apply,
+    leave: () => setDraft((now) => (now?.waiting == null ? null : now)),
+  }
 }
 
 export function StepField({
@@ -27,21 +79,8 @@ export function StepField({
   onGesture,
   suffix,
 }: StepFieldProps) {
-  const [text, setText] = useState(String(value))
-  const [problem, setProblem] = useState<string | null>(null)
+  const { text, problem, from, apply, leave } = useDraft({ value, min, max, onChange })
   const id = useId()
-
-  useEffect(() => {
-    setText(String(value))
-    setProblem(null)
-  }, [value])
-
-  const apply = (typed: string) => {
-    setText(typed)
-    const number = typed.trim() === '' ? Number.NaN : Number(typed)
-    if (Number.isInteger(number) && number >= min && number <= max) setProblem(onChange(number))
-    else setProblem(`a whole number from ${min} to ${max}`)
-  }
   return (
     <div className="step-field">
       <label htmlFor={id}>{label}</label>
@@ -49,8 +88,8 @@ export function StepField({
         <button
           type="button"
           className="button icon"
-          disabled={value <= min}
-          onClick={() => apply(String(value - 1))}
+          disabled={from <= min}
+          onClick={() => apply(String(from - 1))}
         >
           <Icon name="minus" size={16} />
           <span className="unseen">{less}</span>
@@ -67,22 +106,21 @@ export function StepField({
           onFocus={() => onGesture?.('begin')}
           onBlur={() => {
             onGesture?.('end')
-            setText(String(value))
-            setProblem(null)
+            leave()
           }}
           onKeyDown={(event) => {
             const by = { ArrowUp: 1, ArrowDown: -1 }[event.key]
             if (by === undefined) return
             event.preventDefault()
-            if (value + by >= min && value + by <= max) apply(String(value + by))
+            if (from + by >= min && from + by <= max) apply(String(from + by))
           }}
           onChange={(event) => apply(event.target.value)}
         />
         <button
           type="button"
           className="button icon"
-          disabled={value >= max}
-          onClick={() => apply(String(value + 1))}
+          disabled={from >= max}
+          onClick={() => apply(String(from + 1))}
         >
           <Icon name="plus" size={16} />
           <span className="unseen">{more}</span>
