@@ -72,9 +72,9 @@ export function KeysSheet() {
       </p>
       <h3>What is not</h3>
       <p>
-        Heat, wear, strength, play between the teeth, the current within one cycle, armature reaction. A
-        number here is no permission to open a live machine: unplug it, let it come to rest, and leave mains
-        parts to licensed people and local rules.
+        Heat, wear, strength, bending and the sharing of load between teeth, the current within one cycle,
+        armature reaction. A number here is no permission to open a live machine: unplug it, let it come to
+        rest, and leave mains parts to licensed people and local rules.
       </p>
     </dialog>
   )
