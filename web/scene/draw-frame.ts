@@ -4,6 +4,13 @@ import { type QualityLevel, nextQuality, restartTimer, takeFrameTime, timesThisF
 import { openShapes, rebuild } from './show-scene.tsx'
 import { whenDrawn } from './when-drawn.ts'
 
+/** How long the old machine is not drawn again when nothing moves and the new one is on its way [ms] */
+const SOON = 60
+
+/** Whether the bodies of another machine are about to come into the scene, which draws them then. */
+export const bodiesSoon = ({ askedAt, again, props }: Mounted): boolean =>
+  askedAt !== null && performance.now() - askedAt < SOON && !again && !props.frame.needsFrame
+
 /** Draws one frame. True when another one must follow. */
 export function drawFrame(stage: Mounted, elapsed: number): boolean {
   if (!stage.inScene) return false

@@ -3,7 +3,7 @@ import { createRoot } from '@react-three/fiber'
 import type { WebGLRenderer } from 'three'
 import { createSubstanceMaterials } from '../material/materials.ts'
 import { createCameraRig, goToView, movedCamera, refit, standAt } from './camera-rig.ts'
-import { applyQuality, drawFrame } from './draw-frame.ts'
+import { applyQuality, bodiesSoon, drawFrame } from './draw-frame.ts'
 import { registerElements } from './elements.ts'
 import { machineBodies } from './machine-bodies.ts'
 import { machineShape } from './machine-shape.ts'
@@ -99,6 +99,7 @@ function createStage(
     store,
     ticker: createTicker(
       (elapsed) => drawFrame(stage, elapsed),
+      () => bodiesSoon(stage),
       () => ({
         triangles: renderer.info.render.triangles,
         drawCalls: renderer.info.render.calls,

@@ -70,10 +70,15 @@ export function rebuild(stage: Mounted): void {
   show(stage)
 }
 
-/** From the first picture on shapes come from the other thread, which makes that one again to get up to speed. */
+/** Times that the other thread makes the first shape again, so that its code is compiled before it is needed. */
+const WARM_UPS = 8
+
+/** From the first picture on shapes come from the other thread. */
 export function openShapes(stage: Mounted): void {
   const thread = openShapeThread()
+  let warmUps = thread === null ? 0 : WARM_UPS
   stage.shapes = createShapeClient(thread, ({ machine, detail }, shape) => {
+    if (warmUps-- > 0 && machine === stage.wanted.machine) stage.shapes?.ask(stage.wanted)
     if (machine === stage.bodies.machine && detail === stage.bodies.detail) return
     stage.bodies = machineBodies(machine, shape)
     show(stage)

@@ -17,15 +17,22 @@ export interface Ticker {
   stop(): void
 }
 
-/** `draw` makes one picture and says whether another must follow. */
-export function createTicker(draw: (elapsed: number) => boolean, cost: () => PictureCost): Ticker {
+/**
+ * `draw` makes one picture and says whether another must follow; `waits` says that a frame which was asked for is not
+ * worth drawing, because something is under way that will ask again.
+ */
+export function createTicker(
+  draw: (elapsed: number) => boolean,
+  waits: () => boolean,
+  cost: () => PictureCost,
+): Ticker {
   let handle = 0
   let last: number | null = null
   const step = (now: number) => {
     handle = 0
     const elapsed = last === null ? 0 : Math.max(0, (now - last) / 1000)
     last = now
-    if (draw(elapsed)) wake()
+    if (!waits() && draw(elapsed)) wake()
     else if (handle === 0) last = null
   }
   const wake = () => {
