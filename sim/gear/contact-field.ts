@@ -69,7 +69,8 @@ function writeSample(
 ): void {
   const { points, samples } = field
   const from = field.from[j]!
-  const u = ((field.moment[0]! - from) / (field.to[j]! - from)) * (samples - 1)
+  const span = field.to[j]! - from
+  const u = span > 0 ? ((field.moment[0]! - from) / span) * (samples - 1) : 0
   const i = Math.min(samples - 2, Math.max(0, Math.floor(u)))
   const part = u - i
   const a = 3 * (j * samples + i)

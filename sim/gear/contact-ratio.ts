@@ -3,10 +3,11 @@
  * axial pitches. In one plane of a throated wheel it is that of rack and wheel; over all planes the contact
  * of a tooth begins at one side of the face and ends at the other, and lasts longer.
  */
+import { contactPlanes } from './contact-planes.ts'
 import type { GearNumbers } from './gear-numbers.ts'
 import { helicalContact } from './helical-contact.ts'
 import { axialPitch } from './proportions.ts'
-import { activeRange, contactPlanes, playlessCutter, rangeEnds } from './undercut.ts'
+import { activeRange, playlessCutter, rangeEnds } from './undercut.ts'
 
 export interface ContactRatio {
   readonly midPlane: number
@@ -42,9 +43,10 @@ export function contactRatio(gearing: GearNumbers): ContactRatio {
   }
   const px = axialPitch(gearing.axialModule)
   const cutter = playlessCutter(gearing)
-  const at = contactPlanes(cutter, gearing.wheelWidth, PLANES)
   // The other flank is this one turned half round, so it has the same figures.
-  const ends = (y: number) => rangeEnds(cutter.generation, 1, activeRange(cutter, 1, y), y)
+  const range = (y: number) => activeRange(cutter, 1, y)
+  const ends = (y: number) => rangeEnds(cutter.generation, 1, range(y), y)
+  const at = contactPlanes(cutter, gearing.wheelWidth, PLANES, (y) => range(y).used)
   const all = at.map(ends)
   const last = largest(
     at,

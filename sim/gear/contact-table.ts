@@ -2,9 +2,10 @@
  * Points of contact of a flank pair, plane by plane over the face and evenly in the shift of the thread: what
  * contact-field.ts reads from.
  */
+import { contactPlanes } from './contact-planes.ts'
 import type { GearNumbers } from './gear-numbers.ts'
 import { helicalContact, helicalPoint, helicalShift } from './helical-contact.ts'
-import { activeRange, contactPlanes, playlessCutter, rangeEnds } from './undercut.ts'
+import { activeRange, playlessCutter, rangeEnds } from './undercut.ts'
 import { type Flank, flankPoint, type Generation, rackHeight, rackSlope } from './wheel-flank.ts'
 
 const PLANES = 40
@@ -65,7 +66,8 @@ const newTable = (planes: number, samples: number): ContactTable => ({
 function throatedTable(gearing: GearNumbers, sigma: Flank): ContactTable {
   const cutter = playlessCutter(gearing)
   const g = cutter.generation
-  const faces = contactPlanes(cutter, gearing.wheelWidth, PLANES)
+  const used = (y: number) => activeRange(cutter, sigma, y).used
+  const faces = contactPlanes(cutter, gearing.wheelWidth, PLANES, used)
   const table = newTable(faces.length, SAMPLES)
   faces.forEach((y, j) => {
     const range = activeRange(cutter, sigma, y)

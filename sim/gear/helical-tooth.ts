@@ -10,7 +10,7 @@
  */
 import type { GearNumbers } from './gear-numbers.ts'
 import { pairProportions } from './proportions.ts'
-import { lastRadius } from './tooth-limits.ts'
+import { lastPlace } from './last-place.ts'
 import type { Flank } from './wheel-flank.ts'
 import { handSign } from './wheel-motion.ts'
 import { type SectionDetail, spacePoints, type WheelSection } from './wheel-section.ts'
@@ -58,8 +58,8 @@ export function helicalTooth(gearing: GearNumbers): HelicalTooth {
   const thick = (R: number) => (tooth.toothPitch - 2 * spaceHalfAngle(tooth, R)) * R >= land
   return {
     ...tooth,
-    tipRadius: lastRadius(r2, tooth.tipRadius, thick),
-    rootRadius: lastRadius(r2, tooth.rootRadius, open),
+    tipRadius: lastPlace(r2, tooth.tipRadius, thick),
+    rootRadius: lastPlace(r2, tooth.rootRadius, open),
   }
 }
 

@@ -2,10 +2,11 @@
  * The wheel's flank as it was made, as a grid: planes over the face, and in each of them places u from the tip
  * (0) to where the fillet begins (1). A point between the grid's can be asked for as well.
  */
+import { contactPlanes } from './contact-planes.ts'
 import type { GearNumbers } from './gear-numbers.ts'
 import { helicalContact, helicalShift } from './helical-contact.ts'
 import { helicalFlankAngle, helicalTooth } from './helical-tooth.ts'
-import { activeRange, contactPlanes, playlessCutter, rangeEnds } from './undercut.ts'
+import { activeRange, playlessCutter, rangeEnds } from './undercut.ts'
 import { type Flank, rackHeight, rackSlope, rackTilt } from './wheel-flank.ts'
 
 export interface FlankPlace {
@@ -70,15 +71,16 @@ function fill(grid: FlankGrid): FlankGrid {
 function throatedGrid(gearing: GearNumbers, sigma: Flank, pieces: number, points: number): FlankGrid {
   const cutter = playlessCutter(gearing)
   const g = cutter.generation
-  const y = Float64Array.from(contactPlanes(cutter, gearing.wheelWidth, pieces))
+  const exists = (plane: number) => activeRange(cutter, sigma, plane).exists
+  const y = Float64Array.from(contactPlanes(cutter, gearing.wheelWidth, pieces, exists))
   const tip = new Float64Array(y.length)
   const foot = new Float64Array(y.length)
-  let first = Infinity
-  let last = -Infinity
+  let [first, last] = [Infinity, -Infinity]
   y.forEach((plane, j) => {
     const range = activeRange(cutter, sigma, plane)
     tip[j] = range.tip
     foot[j] = range.junction
+    if (!range.used) return
     for (const { shift } of rangeEnds(g, sigma, range, plane)) {
       first = Math.min(first, shift)
       last = Math.max(last, shift)

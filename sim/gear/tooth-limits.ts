@@ -4,13 +4,13 @@
  * alike.
  */
 import type { GearNumbers } from './gear-numbers.ts'
+import { lastPlace } from './last-place.ts'
 import { pairProportions } from './proportions.ts'
 import type { ThreadForm } from './thread-form.ts'
 import { thinnedThreadForm, threadForm } from './thread-profile.ts'
 
 /** Least width of a land, in modules: enough to be seen and to hold a mesh open (our choice). */
 const LEAST_LAND = 0.06
-const BISECTIONS = 40
 
 export interface ToothLimits {
   readonly wormTip: number
@@ -18,19 +18,6 @@ export interface ToothLimits {
   readonly hobTip: number
   /** Of the groove round the wheel, about the worm's axis */
   readonly gorge: number
-}
-
-/** Radius nearest to `wanted`, seen from `sound`, at which `holds` is still true. */
-export function lastRadius(sound: number, wanted: number, holds: (r: number) => boolean): number {
-  if (holds(wanted)) return wanted
-  let good = sound
-  let bad = wanted
-  for (let i = 0; i < BISECTIONS; i++) {
-    const middle = (good + bad) / 2
-    if (holds(middle)) good = middle
-    else bad = middle
-  }
-  return good
 }
 
 export function toothLimits(gearing: GearNumbers, form: ThreadForm = threadForm(gearing)): ToothLimits {
@@ -42,12 +29,12 @@ export function toothLimits(gearing: GearNumbers, form: ThreadForm = threadForm(
   const r1 = pair.referenceRadiusWorm
   const thick = (r: number) => halfThickness(r) >= half
   const open = (r: number) => halfThickness(r) <= pair.axialPitch / 2 - half
-  const hobTip = lastRadius(r1, pair.hobTipRadius, thick)
-  const wormRoot = lastRadius(r1, pair.rootRadiusWorm, open)
+  const hobTip = lastPlace(r1, pair.hobTipRadius, thick)
+  const wormRoot = lastPlace(r1, pair.rootRadiusWorm, open)
   return {
     hobTip,
     wormRoot,
-    wormTip: lastRadius(r1, Math.min(pair.tipRadiusWorm, hobTip), (r) => made.halfThickness(r) >= half),
+    wormTip: lastPlace(r1, Math.min(pair.tipRadiusWorm, hobTip), (r) => made.halfThickness(r) >= half),
     gorge: Math.max(pair.gorgeRadius, wormRoot),
   }
 }

@@ -34,12 +34,12 @@ interface UsedFlank {
 }
 
 function usedFlanks(cutter: SpaceCutter, planes: readonly number[]): readonly UsedFlank[] {
-  const at = (y: number, sigma: Flank): UsedFlank => ({
-    sigma,
-    ends: rangeEnds(cutter.generation, sigma, activeRange(cutter, sigma, y), y),
-  })
+  const at = (y: number, sigma: Flank): readonly UsedFlank[] => {
+    const range = activeRange(cutter, sigma, y)
+    return range.used ? [{ sigma, ends: rangeEnds(cutter.generation, sigma, range, y) }] : []
+  }
   // in the mid-plane the two flanks are each other's mirror image
-  return planes.flatMap((y) => (y === 0 ? [at(y, 1)] : [at(y, -1), at(y, 1)]))
+  return planes.flatMap((y) => (y === 0 ? at(y, 1) : [...at(y, -1), ...at(y, 1)]))
 }
 
 /** A throated wheel looked at: as it is made, and its flanks as they act. */
@@ -115,6 +115,7 @@ export function isWhole(gearing: GearNumbers, by: typeof activeUndercut): boolea
 
 /** Contact ratio over some planes: that of the whole face, or a little less. */
 export function ratioOver(flanks: readonly UsedFlank[], axialModule: number): number {
+  if (flanks.length === 0) return 0
   const shifts = flanks.flatMap(({ sigma, ends }) => ends.map(({ shift }) => sigma * shift))
   return (Math.max(...shifts) - Math.min(...shifts)) / axialPitch(axialModule)
 }

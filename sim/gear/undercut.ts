@@ -8,6 +8,7 @@
  * (Cambridge, 2004), ch. 6; this form of it, plane by plane, is derived here.
  */
 import type { GearNumbers } from './gear-numbers.ts'
+import { lastPlace } from './last-place.ts'
 import {
   type Flank,
   type FlankPoint,
@@ -16,26 +17,12 @@ import {
   rackHeight,
   rackSlope,
 } from './wheel-flank.ts'
-import { soundHalfFace, soundTipRadius } from './wheel-section.ts'
+import { soundTipRadius } from './wheel-section.ts'
 import { type SpaceCutter, spaceCutter } from './wheel-space.ts'
 
 /** Of h', in parts of the radius: small enough for 1e-7, large enough for the rounding of a double. */
 const DIFFERENCE = 1e-5
 const STEPS_FROM_CUSP = 64
-const BISECTIONS = 56
-
-/** Place nearest to `wanted`, seen from `sound`, at which `holds` is still true. */
-function lastPlace(sound: number, wanted: number, holds: (x: number) => boolean): number {
-  if (holds(wanted)) return wanted
-  let good = sound
-  let bad = wanted
-  for (let i = 0; i < BISECTIONS; i++) {
-    const middle = (good + bad) / 2
-    if (holds(middle)) good = middle
-    else bad = middle
-  }
-  return good
-}
 
 /** d2z0/dx2 */
 function rackBend(g: Generation, sigma: Flank, x: number, y: number): number {
@@ -62,12 +49,13 @@ export interface ActiveRange {
   readonly tip: number
   /** Where the fillet begins; the end of the cutter where nothing is undercut */
   readonly junction: number
-  /** Last place that the worm reaches: its tip, or the fillet */
+  /** Last place that the worm reaches: its tip, or the fillet; `tip` where there is none */
   readonly end: number
   /** Tip of the cutter */
   readonly cutter: number
-  /** Whether the flank goes out to the tip of the wheel */
-  readonly reachesTip: boolean
+  /** Whether there is a flank in this plane, and whether the worm comes as far as to it */
+  readonly exists: boolean
+  readonly used: boolean
 }
 
 /** x [mm] at the tip of the cutter in the plane y. */
@@ -112,10 +100,11 @@ export function activeRange(cutter: SpaceCutter, sigma: Flank, y: number): Activ
   const least = Math.max(g.centreDistance - tipRadius, inner)
   const fillet = junction(cutter, sigma, y, least)
   const inside = (x: number) => !(flankPoint(g, sigma, x, y).radius > tipRadius)
-  const reachesTip = !inside(least) || least === g.centreDistance - tipRadius
+  const exists = inside(fillet) && fillet > least
   const tip = lastPlace(fillet, least, inside)
-  const end = Math.max(tip, Math.min(Math.sqrt(limits.wormTip ** 2 - y * y), fillet))
-  return { tip, junction: fillet, end, cutter: cutterEnd(cutter, y), reachesTip }
+  const reached = Math.min(Math.sqrt(Math.max(0, limits.wormTip ** 2 - y * y)), fillet)
+  const end = Math.max(tip, reached)
+  return { tip, junction: fillet, end, cutter: cutterEnd(cutter, y), exists, used: exists && reached > tip }
 }
 
 /** Contact [mm] at the two ends of the flank in use: at the wheel's tip, and at the worm's. */
@@ -134,12 +123,3 @@ export const rangeEnds = (
  * wheel, so that the action of the flanks is this one whatever the play.
  */
 export const playlessCutter = (gearing: GearNumbers): SpaceCutter => spaceCutter({ ...gearing, backlash: 0 })
-
-/** Planes y [mm]: evenly over the face, and those where the throat meets the outside cylinder. */
-export function contactPlanes(cutter: SpaceCutter, wheelWidth: number, pieces: number): number[] {
-  const halfFace = soundHalfFace(cutter, wheelWidth)
-  const even = Array.from({ length: pieces + 1 }, (_, j) => halfFace * ((2 * j) / pieces - 1))
-  const outside = cutter.generation.centreDistance - cutter.outsideRadius
-  const edge = Math.sqrt(Math.max(0, cutter.limits.gorge ** 2 - outside * outside))
-  return edge > 0 && edge < halfFace ? [...even, edge, -edge].sort((a, b) => a - b) : even
-}

@@ -6,7 +6,7 @@
  * Where the exact tooth comes to a point it is cut short there, and where there is no tooth at all a stub
  * stands in, so that every description can be drawn; `gear-problems.ts` says when that happened.
  */
-import { lastRadius } from './tooth-limits.ts'
+import { lastPlace } from './last-place.ts'
 import type { Flank } from './wheel-flank.ts'
 import {
   blankRadius,
@@ -66,7 +66,7 @@ export function soundTipRadius(cutter: SpaceCutter, y: number): number {
   const holds = (R: number) => toothWidth(cutter, y, R) >= cutter.leastLand
   for (let i = 1; i <= LEVELS; i++) {
     const R = root + (height * i) / LEVELS
-    if (!holds(R)) return lastRadius(R - height / LEVELS, R, holds)
+    if (!holds(R)) return lastPlace(R - height / LEVELS, R, holds)
   }
   return root + height
 }
