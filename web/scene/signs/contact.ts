@@ -16,6 +16,7 @@ import { pixelsPerMillimetre } from './scale.ts'
 import { thickLines } from './thick-lines.ts'
 
 const LOOK_HERE = '#f0e442'
+const INK = '#12181d'
 /** Width of a line and of a point, in modules, and the least and greatest on the screen [px] */
 const LINE = { modules: 0.2, least: 3, most: 8 }
 const POINT = { modules: 0.5, least: 9, most: 18 }
@@ -68,7 +69,7 @@ function writeSegments(segments: Float32Array, { field, points, counts }: FlankP
 export function contactSign(gearing: GearNumbers): Sign {
   const pens = { plus: flankPen(gearing, 1), minus: flankPen(gearing, -1) }
   const most = Math.max(pens.plus.points.length, pens.minus.points.length) / 3
-  const lines = thickLines(2 * most, LOOK_HERE)
+  const lines = thickLines(2 * most, LOOK_HERE, INK)
   const { modules, least, most: widest } = gearing.wheelForm === 'helical' ? POINT : LINE
   const angle = new Float64Array(1)
   const hand = handSign(gearing.hand)

@@ -1,5 +1,5 @@
 /**
- * Lines as thick as a pen's, with a keyline of ink, that are rewritten in every frame. Where a body hides them they
+ * Lines as thick as a pen's, with a keyline, that are rewritten in every frame. Where a body hides them they
  * shine through it, thinner.
  */
 import { DynamicDrawUsage, Group } from 'three'
@@ -26,16 +26,15 @@ interface Stroke {
   readonly through: boolean
 }
 
-const INK = '#12181d'
 const KEYLINE = 2.4
 const HIDDEN_PART = 0.72
 /** Signs come after the clear walls, which would grey them. */
 const FIRST_ORDER = 9
 
-const strokesOf = (colour: string): readonly Stroke[] => [
-  { colour: INK, part: HIDDEN_PART, wider: KEYLINE / 2, through: true },
+const strokesOf = (colour: string, keyline: string): readonly Stroke[] => [
+  { colour: keyline, part: HIDDEN_PART, wider: KEYLINE / 2, through: true },
   { colour, part: HIDDEN_PART, wider: 0, through: true },
-  { colour: INK, part: 1, wider: KEYLINE, through: false },
+  { colour: keyline, part: 1, wider: KEYLINE, through: false },
   { colour, part: 1, wider: 0, through: false },
 ]
 
@@ -50,13 +49,13 @@ function strokeMaterial({ colour, through }: Stroke): LineMaterial {
   return material
 }
 
-export function thickLines(most: number, colour: string): ThickLines {
+export function thickLines(most: number, colour: string, keyline: string): ThickLines {
   const group = new Group()
   const segments = new Float32Array(6 * most)
   const geometry = new LineSegmentsGeometry().setPositions(segments)
   const { data } = geometry.getAttribute('instanceStart') as unknown as { data: InterleavedData }
   data.setUsage(DynamicDrawUsage)
-  const strokes = strokesOf(colour)
+  const strokes = strokesOf(colour, keyline)
   const materials = strokes.map(strokeMaterial)
   materials.forEach((material, at) => {
     const lines = new LineSegments2(geometry, material)

@@ -10,6 +10,7 @@ import { thickLines } from './thick-lines.ts'
 
 const WIDTH = 2.6
 const INK: Record<Theme, string> = { light: '#12181d', dark: '#f4f7f9' }
+const KEYLINE: Record<Theme, string> = { light: '#ffffff', dark: '#12181d' }
 
 /** Walls and lid of the space. */
 function prism(outline: TimingSign['outline'], bottom: number, top: number): BufferGeometry {
@@ -48,7 +49,7 @@ function writeEdges(out: Float32Array, outline: TimingSign['outline'], bottom: n
 export function overlapSign(layout: Layout, { outline, clash }: TimingSign, theme: Theme): Sign {
   const { brush, brushHeight, brushRadius } = layout.output
   const [bottom, top] = [brush - 0.52 * brushHeight, brush + 0.52 * brushHeight]
-  const lines = thickLines(2 * outline.length + 2, INK[theme])
+  const lines = thickLines(2 * outline.length + 2, INK[theme], KEYLINE[theme])
   const edges = writeEdges(lines.segments, outline, bottom, top)
   lines.setWidth(WIDTH)
   lines.show(edges)
