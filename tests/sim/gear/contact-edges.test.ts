@@ -31,6 +31,8 @@ const wide: GearNumbers = {
   pressureAngle: 14,
   wheelWidth: 10.8,
   addendum: 0.7,
+  clearance: 0.35,
+  centres: { kind: 'shift', profileShift: 0.25 },
 }
 const cases = [
   ['4/61, 13.6 mm wide', steep],
