@@ -3,6 +3,9 @@ import { lastPlace } from './last-place.ts'
 import { soundHalfFace } from './wheel-section.ts'
 import type { SpaceCutter } from './wheel-space.ts'
 
+/** Of the way between two planes: far below what can be seen */
+const HALVINGS = 16
+
 /** Planes y [mm]: evenly over the face, and those where the throat meets the outside cylinder. */
 function facePlanes(cutter: SpaceCutter, wheelWidth: number, pieces: number): number[] {
   const halfFace = soundHalfFace(cutter, wheelWidth)
@@ -28,7 +31,7 @@ export function contactPlanes(
   const last = held.lastIndexOf(true)
   if (first < 0) return [0]
   const planes = all.slice(first, last + 1)
-  const low = first > 0 ? lastPlace(all[first]!, all[first - 1]!, holds) : planes[0]!
-  const high = last + 1 < all.length ? lastPlace(all[last]!, all[last + 1]!, holds) : planes.at(-1)!
+  const low = first > 0 ? lastPlace(all[first]!, all[first - 1]!, holds, HALVINGS) : planes[0]!
+  const high = last + 1 < all.length ? lastPlace(all[last]!, all[last + 1]!, holds, HALVINGS) : planes.at(-1)!
   return [...(low < planes[0]! ? [low] : []), ...planes, ...(high > planes.at(-1)! ? [high] : [])]
 }

@@ -22,7 +22,8 @@ import { type SpaceCutter, spaceCutter } from './wheel-space.ts'
 
 /** Of h', in parts of the radius: small enough for 1e-7, large enough for the rounding of a double. */
 const DIFFERENCE = 1e-5
-const STEPS_FROM_CUSP = 64
+/** From the tip of the cutter to that of the wheel, in search of the flank */
+const STEPS = 64
 
 /** d2z0/dx2 */
 function rackBend(g: Generation, sigma: Flank, x: number, y: number): number {
@@ -71,37 +72,46 @@ export function filletAngle(cutter: SpaceCutter, sigma: Flank, y: number, R: num
   return Math.atan2(u, across) - (u - rackHeight(g, sigma, x, y)) / g.wheelRadius
 }
 
-/** x [mm] where the flank begins, seen from the root: past the undercut if there is one. */
+/** x [mm] where the flank begins, seen from the root: past the undercut if there is one; `least` where there is none. */
 function junction(cutter: SpaceCutter, sigma: Flank, y: number, least: number): number {
   const { generation: g } = cutter
   const end = cutterEnd(cutter, y)
   if (lambda(g, sigma, end, y) > 0) return end
-  const whole = (x: number) => lambda(g, sigma, x, y) > 0
   const corner = flankPoint(g, sigma, end, y).height
-  const clear = (x: number) => {
+  const stands = (x: number) => {
+    if (lambda(g, sigma, x, y) <= 0) return false
     const { radius, chi } = flankPoint(g, sigma, x, y)
     return sigma * (filletAngle(cutter, sigma, y, radius, corner) - chi) <= 0
   }
-  const start = Math.max(least, g.centreDistance - g.wheelRadius)
-  const cusp = lastPlace(start, end, whole)
-  let cut = cusp
-  for (let i = 1; i <= STEPS_FROM_CUSP; i++) {
-    const x = cusp + ((least - cusp) * i) / STEPS_FROM_CUSP
-    if (clear(x)) return lastPlace(x, cut, clear)
+  let cut = end
+  for (let i = 1; i <= STEPS; i++) {
+    const x = end + ((least - end) * i) / STEPS
+    if (stands(x)) return lastPlace(x, cut, stands)
     cut = x
   }
   return least
 }
 
+/**
+ * Least x [mm] that can make a flank: on the wheel's tip circle or farther in, on a flank that exists, and where the
+ * thread still thins outwards in the plane. At large leads it does not on one side of the face; where it begins to, the
+ * rack runs square to x and would touch infinitely far away.
+ */
+function leastPlace(cutter: SpaceCutter, sigma: Flank, y: number, tipRadius: number): number {
+  const { generation: g } = cutter
+  const inner = Math.sqrt(Math.max(0, g.form.leastRadius ** 2 - y * y))
+  const thins = (x: number) => sigma * rackSlope(g, sigma, x, y) < 0
+  return lastPlace(cutterEnd(cutter, y), Math.max(g.centreDistance - tipRadius, inner), thins)
+}
+
 export function activeRange(cutter: SpaceCutter, sigma: Flank, y: number): ActiveRange {
   const { generation: g, limits } = cutter
   const tipRadius = soundTipRadius(cutter, y)
-  const inner = Math.sqrt(Math.max(0, g.form.leastRadius ** 2 - y * y))
-  const least = Math.max(g.centreDistance - tipRadius, inner)
+  const least = leastPlace(cutter, sigma, y, tipRadius)
   const fillet = junction(cutter, sigma, y, least)
   const inside = (x: number) => !(flankPoint(g, sigma, x, y).radius > tipRadius)
-  const exists = inside(fillet) && fillet > least
-  const tip = lastPlace(fillet, least, inside)
+  const exists = fillet > least && inside(fillet)
+  const tip = exists ? lastPlace(fillet, least, inside) : fillet
   const reached = Math.min(Math.sqrt(Math.max(0, limits.wormTip ** 2 - y * y)), fillet)
   const end = Math.max(tip, reached)
   return { tip, junction: fillet, end, cutter: cutterEnd(cutter, y), exists, used: exists && reached > tip }

@@ -50,8 +50,8 @@ test.each(cases)('%s: lines of contact stay within the tips of worm and wheel', 
   const dims = pairProportions(pair)
   let points = 0
   for (const sigma of [1, -1] as const) {
-    for (let n = 0; n < 40; n++) {
-      for (const line of contactLines(pair, n / 6, 'right', sigma)) {
+    for (let n = 0; n < 12; n++) {
+      for (const line of contactLines(pair, n / 2, 'right', sigma)) {
         for (let i = 0; i < line.points.length; i += 3) {
           const [x = 0, y = 0, z = 0] = line.points.slice(i, i + 3)
           // ends between two planes lie on the straight line from one tip to the next
@@ -63,7 +63,7 @@ test.each(cases)('%s: lines of contact stay within the tips of worm and wheel', 
       }
     }
   }
-  expect(points).toBeGreaterThan(500)
+  expect(points).toBeGreaterThan(200)
 })
 
 /**
