@@ -1,31 +1,18 @@
 /** How unevenly a plain helical wheel runs on a worm whose flank is not the involute that fits it. */
+import { bearingSweep } from './bearing-sweep.ts'
 import type { GearNumbers } from './gear-numbers.ts'
-import { helicalContact, helicalPoint } from './helical-contact.ts'
-import { threadForm } from './thread-profile.ts'
+import { IN_PLACE, misplacedMesh } from './misplaced.ts'
+import { flankGrid } from './misplaced-flank.ts'
+import { axialPitch } from './proportions.ts'
 
-const PLACES_A_PITCH = 32
+/** Pieces over the face and points from tip to root: enough for one figure of the result. */
+const PIECES = 12
+const POINTS = 8
 
-/**
- * Transmission error, peak to peak, at the wheel's reference circle [mm]. The thread is thicker than the
- * involute one by a little at every radius but the reference one; of the pairs that share the load the thickest
- * pushes the wheel on. First order, derived here.
- */
+/** Transmission error, peak to peak, at the wheel's reference circle [mm]: the wheel turned onto the worm and measured. */
 export function conjugateError(gearing: GearNumbers): number {
-  const contact = helicalContact(gearing)
-  const [own, involute] = [threadForm(gearing), threadForm({ ...gearing, profile: 'ZI' })]
-  const ahead = (t: number) => {
-    const [x, y] = helicalPoint(contact, 1, t)
-    const r = Math.hypot(x, y)
-    return own.halfThickness(r) - involute.halfThickness(r)
-  }
-  const pitch = contact.pair.axialPitch * contact.direction[2]
-  const most: number[] = []
-  for (let i = 0; i <= PLACES_A_PITCH; i++) {
-    const shares: number[] = []
-    for (let t = contact.wheelEnd + (pitch * i) / PLACES_A_PITCH; t <= contact.wormEnd; t += pitch) {
-      shares.push(ahead(t))
-    }
-    if (shares.length > 0) most.push(Math.max(...shares))
-  }
-  return most.length > 0 ? Math.max(...most) - Math.min(...most) : 0
+  const mesh = misplacedMesh(gearing, 'right', 1, IN_PLACE)
+  const { touch } = bearingSweep(mesh, flankGrid(gearing, 1, PIECES, POINTS), axialPitch(gearing.axialModule))
+  const [least, most] = [Math.min(...touch), Math.max(...touch)]
+  return most < Infinity ? (most - least) * mesh.wheelRadius : 0
 }

@@ -78,7 +78,7 @@ function faceProblems(gearing: GearNumbers): GearProblem[] {
 
 function profileProblems(gearing: GearNumbers): GearProblem[] {
   if (gearing.profile === 'ZI') return []
-  const about = rounded(Number(conjugateError(gearing).toPrecision(2)))
+  const about = rounded(Number(conjugateError(gearing).toPrecision(1)))
   return [
     warning(
       'gearing.profile',
