@@ -33,6 +33,9 @@ export interface BearingPattern {
   readonly transmissionError: number
 }
 
+/** Thickness of the marking compound on the thread [mm]: a thin even coat of a few thousandths, common practice. */
+export const COMPOUND_FILM = 0.006
+
 /** Largest gap that is told [mm]. */
 export const FAR = 1
 const PLANES = 24

@@ -58,7 +58,7 @@ export const PROFILE_ZA: Cure = {
 }
 
 /** 'a, b or c' */
-export function anyOf(words: readonly string[]): string {
+function anyOf(words: readonly string[]): string {
   const last = words.at(-1) ?? ''
   return words.length > 1 ? `${words.slice(0, -1).join(', ')} or ${last}` : last
 }

@@ -14,9 +14,11 @@ const PITCH_OF_BACKLASH = 1 / 4
 const RIM_MODULES = 1.4
 const WIDEST_BORE = 0.8
 
+/** Inside of the rim [mm] under teeth with a root of this radius. */
+export const rimRadius = (root: number, m: number): number => Math.max(root - RIM_MODULES * m, root / 2)
+
 /** Largest diameter of the bore [mm] that leaves rim and hub under teeth with a root of this radius. */
-export const widestBore = (root: number, m: number): number =>
-  2 * WIDEST_BORE * Math.max(root - RIM_MODULES * m, root / 2)
+export const widestBore = (root: number, m: number): number => 2 * WIDEST_BORE * rimRadius(root, m)
 
 /** Faults without whose cure there is no pair at all. */
 export function fitErrors(gearing: GearNumbers, pair: PairProportions): GearProblem[] {

@@ -77,11 +77,10 @@ export const threadLength = (re2: number, a: number, ra1: number): number =>
 export const wheelPlay = (jt: number, r2: number): number => jt / r2
 
 /** Play of the worm [rad] with axial backlash jx: jx/p */
-export const wormPlay = (jx: number, p: number): number => jx / p
+const wormPlay = (jx: number, p: number): number => jx / p
 
 /** Backlash along the common normal: jn = jx cos alpha_n cos g */
-export const normalBacklash = (jx: number, alphaN: number, g: number): number =>
-  jx * Math.cos(alphaN) * Math.cos(g)
+const normalBacklash = (jx: number, alphaN: number, g: number): number => jx * Math.cos(alphaN) * Math.cos(g)
 
 /** Circumferential backlash gained by moving the axes apart by da: 2 da tan alpha_x. */
 export const backlashOfCentreDistance = (da: number, alphaX: number): number => 2 * da * Math.tan(alphaX)

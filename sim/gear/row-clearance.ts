@@ -36,7 +36,7 @@ const turn = (ax: number, az: number, bx: number, bz: number, cx: number, cz: nu
   (bx - ax) * (cz - az) - (bz - az) * (cx - ax)
 
 /** Distance of a right row from a left one, given by cosine and sine of their angles; 0 where they cross. */
-export function rowDistance(rows: Rows, cosU: number, sinU: number, cosV: number, sinV: number): number {
+function rowDistance(rows: Rows, cosU: number, sinU: number, cosV: number, sinV: number): number {
   const { centreDistance: a, hubRadius: h, sweepRadius: s } = rows
   const [ax, az, bx, bz] = [a - h * cosU, h * sinU, a - s * cosU, s * sinU]
   const [cx, cz, dx, dz] = [h * cosV - a, h * sinV, s * cosV - a, s * sinV]

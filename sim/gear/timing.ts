@@ -27,7 +27,7 @@ export interface TimedPair {
   readonly need: number
 }
 
-export const greatestCommonDivisor = (a: number, b: number): number =>
+const greatestCommonDivisor = (a: number, b: number): number =>
   b === 0 ? a : greatestCommonDivisor(b, a % b)
 
 /** Rounding that must not make a whole pitch of nothing [rad] */

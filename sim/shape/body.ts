@@ -2,7 +2,7 @@
  * Parts of worm and wheel that do not touch each other, in proportion to the teeth (common practice). Lengths
  * in mm.
  */
-import { widestBore } from '../gear/fit-problems.ts'
+import { rimRadius, widestBore } from '../gear/fit-problems.ts'
 import type { GearNumbers } from '../gear/gear-numbers.ts'
 import { helicalTooth } from '../gear/helical-tooth.ts'
 import { pairProportions } from '../gear/proportions.ts'
@@ -30,7 +30,6 @@ export interface WheelBody {
 
 const SHAFT_OF_ROOT = 0.82
 const STUB_MODULES = 3
-const RIM_MODULES = 1.4
 const HUB_OF_BORE = 1.9
 /** Most of the room between bore and rim that the hub takes. */
 const HUB_OF_ROOM = 0.6
@@ -59,14 +58,14 @@ function toothedRing(gearing: GearNumbers): { root: number; faceWidth: number } 
 export function wheelBody(gearing: GearNumbers): WheelBody {
   const { axialModule: m } = gearing
   const { root, faceWidth } = toothedRing(gearing)
-  const rimRadius = Math.max(root - RIM_MODULES * m, root / 2)
+  const rim = rimRadius(root, m)
   // A wider bore is a problem that is told; the wheel is drawn with what it can bear.
   const boreRadius = Math.min(gearing.boreDiameter, widestBore(root, m)) / 2
-  const hubRadius = Math.min(HUB_OF_BORE * boreRadius, boreRadius + HUB_OF_ROOM * (rimRadius - boreRadius))
-  const webbed = rimRadius - hubRadius >= WEB_ROOM * m
+  const hubRadius = Math.min(HUB_OF_BORE * boreRadius, boreRadius + HUB_OF_ROOM * (rim - boreRadius))
+  const webbed = rim - hubRadius >= WEB_ROOM * m
   return {
     faceWidth,
-    rimRadius,
+    rimRadius: rim,
     hubRadius,
     hubLength: HUB_OF_FACE * faceWidth,
     boreRadius,
