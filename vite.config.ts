@@ -36,6 +36,7 @@ const fetchStageEarly: Plugin = {
         .filter((each) => !asked.has(each))
         .map((fileName) => ({
           tag: 'link',
+          injectTo: 'head',
           attrs: { rel: 'modulepreload', href: `./${fileName}`, crossorigin: true },
         }))
     },
