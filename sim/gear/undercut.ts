@@ -18,10 +18,12 @@ import {
   rackSlope,
 } from './wheel-flank.ts'
 import { soundTipRadius } from './wheel-section.ts'
-import { type SpaceCutter, spaceCutter } from './wheel-space.ts'
+import { noEdge, type SpaceCutter, spaceCutter, writeSpaceEdge } from './wheel-space.ts'
 
 /** Of h', in parts of the radius: small enough for 1e-7, large enough for the rounding of a double. */
 const DIFFERENCE = 1e-5
+/** Angle [rad] by which more may be cut away than a flank's own rounding shows */
+const UNNOTICED = 1e-7
 /** From the tip of the cutter to that of the wheel, in search of the flank */
 const STEPS = 64
 
@@ -104,6 +106,14 @@ function leastPlace(cutter: SpaceCutter, sigma: Flank, y: number, tipRadius: num
   return lastPlace(cutterEnd(cutter, y), Math.max(g.centreDistance - tipRadius, inner), thins)
 }
 
+/** Whether the flank that the rack point x makes is what the whole cutter leaves there, and not cut away by another part of it. */
+function isLeft(cutter: SpaceCutter, sigma: Flank, y: number, x: number): boolean {
+  const { radius, chi } = flankPoint(cutter.generation, sigma, x, y)
+  const edge = noEdge()
+  writeSpaceEdge(edge, cutter, sigma, y, radius)
+  return sigma * (edge.chi - chi) - cutter.widening < UNNOTICED
+}
+
 export function activeRange(cutter: SpaceCutter, sigma: Flank, y: number): ActiveRange {
   const { generation: g, limits } = cutter
   const tipRadius = soundTipRadius(cutter, y)
@@ -111,7 +121,9 @@ export function activeRange(cutter: SpaceCutter, sigma: Flank, y: number): Activ
   const fillet = junction(cutter, sigma, y, least)
   const inside = (x: number) => !(flankPoint(g, sigma, x, y).radius > tipRadius)
   const exists = fillet > least && inside(fillet)
-  const tip = exists ? lastPlace(fillet, least, inside) : fillet
+  const outermost = exists ? lastPlace(fillet, least, inside) : fillet
+  const left = (x: number) => isLeft(cutter, sigma, y, x)
+  const tip = exists ? lastPlace(fillet, outermost, left) : fillet
   const reached = Math.min(Math.sqrt(Math.max(0, limits.wormTip ** 2 - y * y)), fillet)
   const end = Math.max(tip, reached)
   return { tip, junction: fillet, end, cutter: cutterEnd(cutter, y), exists, used: exists && reached > tip }

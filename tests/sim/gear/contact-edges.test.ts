@@ -34,9 +34,21 @@ const wide: GearNumbers = {
   clearance: 0.35,
   centres: { kind: 'shift', profileShift: 0.25 },
 }
+/** At this lead one part of the thread cuts away what another has made. */
+const cutAgain: GearNumbers = {
+  ...oneToTwenty,
+  hand: 'left',
+  depthRule: 'mixed',
+  wormStarts: 6,
+  wheelTeeth: 117,
+  diameterQuotient: 6.83,
+  pressureAngle: 17.8,
+  wheelWidth: 9.52,
+}
 const cases = [
   ['4/61, 13.6 mm wide', steep],
   ['8/73, 10.8 mm wide', wide],
+  ['6/117, 9.5 mm wide', cutAgain],
   ['1/20, 12 mm wide', oneToTwenty],
 ] as const
 
@@ -107,8 +119,9 @@ test.each(cases)('%s: contact ratio is that of a plain search over the whole fac
   const found = (Math.max(...shifts) - Math.min(...shifts)) / pairProportions(pair).axialPitch
   const { total } = contactRatio(pair)
   // 80 circles and 61 planes leave out up to 1/80 of the height and 1/60 of the face at either end
-  expect(total).toBeGreaterThan(found - 0.005)
   expect(total).toBeLessThan(found * 1.03)
+  // of a flank in two pieces the one at the foot is counted, which is the larger
+  expect(total).toBeGreaterThan(pair === cutAgain ? found * 0.9 : found - 0.005)
 })
 
 test('a wheel has marking compound only where it has a flank', () => {
