@@ -1,6 +1,6 @@
 /** The stage: the 3D picture, or the drawn plan where there is none, with the labels that stand on it. */
 import { Suspense, lazy, useEffect, useMemo, useState } from 'react'
-import { useMachine, useView, useWorkshop } from '../frame/workshop.ts'
+import { useBench, useMachine, useView, useWorkshop } from '../frame/workshop.ts'
 import { beginDrag, dragTo, drawnBy, endDrag, runFrame } from '../frame/frame.ts'
 import { PlanView } from '../instrument/PlanView.tsx'
 import type { StageFrame } from '../scene/stage-props.ts'
@@ -40,6 +40,7 @@ function Picture() {
   const { view, frame, prediction } = useWorkshop()
   const machine = useMachine((now) => now)
   const state = useView((now) => now)
+  const sense = useBench((bench) => bench.sense)
   const [painters] = useState(() => new Set<() => void>())
   const stageFrame = useStageFrame(painters)
   useEffect(() => drawnBy(frame, requestFrame), [frame])
@@ -67,6 +68,8 @@ function Picture() {
         freeArea={freeArea}
         gearSigns={signs}
         misplaced={signs.contact || signs.compound ? state.misplaced : IDEAL}
+        sense={sense}
+        meshSide={state.meshSide}
         support={state.support}
         forceArrows={state.forceArrows}
         frame={stageFrame}
@@ -86,7 +89,7 @@ function Picture() {
       {state.drawn.slow && state.quality === 'auto' && (
         <p className="drawn-plainly small">Drawn plainly to keep up. Counts are not affected.</p>
       )}
-      {state.pictureReady && state.caseState !== 'closed' && (
+      {state.pictureReady && state.caseState !== 'closed' && !signs.forces && (
         <StageLabels painters={painters} frame={stageFrame} free={freeArea} />
       )}
     </>

@@ -1,6 +1,7 @@
 /** Contact in numbers, each with where it comes from. */
 import { useMemo } from 'react'
 import type { ContactField } from '../../sim/gear/contact-field.ts'
+import type { Side } from '../../sim/gear/gear-numbers.ts'
 import { contactRatio } from '../../sim/gear/contact-ratio.ts'
 import type { Machine } from '../../sim/machine/machine.ts'
 import type { FormulaId } from '../instrument/formulas.ts'
@@ -31,9 +32,10 @@ export function Fact({ name, text, formula }: FactProps) {
 interface ContactFactsProps {
   readonly machine: Machine
   readonly field: ContactField
+  readonly side: Side
 }
 
-export function ContactFacts({ machine, field }: ContactFactsProps) {
+export function ContactFacts({ machine, field, side }: ContactFactsProps) {
   const { gearing } = machine
   const { midPlane, total } = useMemo(() => contactRatio(gearing), [gearing])
   const span = useMemo(() => slidingSpan(gearing, field), [gearing, field])
@@ -71,8 +73,8 @@ export function ContactFacts({ machine, field }: ContactFactsProps) {
         />
       </dl>
       <p className="small">
-        {averageWords(total, gearing.wheelForm)} {slidingWords('right', sense, span.angle)} The contact ratio
-        is the travel of a thread while it touches, in axial pitches.
+        {averageWords(total, gearing.wheelForm)} {slidingWords(side, sense, span.angle)} The contact ratio is
+        the travel of a thread while it touches, in axial pitches.
       </p>
     </section>
   )

@@ -1,7 +1,7 @@
 /** How the teeth touch: close up, in numbers, and when the wheel is not set right. */
-import { useMemo, useState } from 'react'
+import { useMemo } from 'react'
 import type { Side } from '../../sim/gear/gear-numbers.ts'
-import { useMachine } from '../frame/workshop.ts'
+import { useMachine, useView, useWorkshop } from '../frame/workshop.ts'
 import { Formulas } from '../instrument/use-formula.tsx'
 import { CloseUpFigure } from './CloseUpFigure.tsx'
 import { ContactFacts } from './ContactFacts.tsx'
@@ -12,13 +12,15 @@ import './gears.css'
 
 export function ContactPanel() {
   const machine = useMachine((now) => now)
-  const [side, setSide] = useState<Side>('right')
+  const { view } = useWorkshop()
+  const side = useView(({ meshSide }) => meshSide)
+  const setSide = (meshSide: Side) => view.setState({ meshSide })
   const fields = useMemo(() => fieldsOf(machine), [machine])
   return (
     <div className="gear-panel">
       <Formulas>
         <CloseUpFigure machine={machine} fields={fields} side={side} onSide={setSide} />
-        <ContactFacts machine={machine} field={fields[1]} />
+        <ContactFacts machine={machine} field={fields[1]} side={side} />
         <p>{formWords(machine.gearing)}</p>
         <Setting side={side} />
       </Formulas>

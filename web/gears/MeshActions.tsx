@@ -2,6 +2,7 @@
 import { useMachine, useView, useWorkshop } from '../frame/workshop.ts'
 import { quantityText } from '../instrument/reading-text.ts'
 import { wormPlay } from './contact-words.ts'
+import { lookFrom } from './stage-look.ts'
 import { turnBackAndForth } from './there-and-back.ts'
 
 export function MeshActions() {
@@ -9,12 +10,7 @@ export function MeshActions() {
   const { view } = workshop
   const gearing = useMachine((machine) => machine.gearing)
   const inside = useView((state) => state.view.name === 'mesh')
-  const look = () =>
-    view.setState((state) => ({
-      view: { name: inside ? 'gears' : 'mesh', nonce: state.view.nonce + 1 },
-      camera: null,
-      caseState: state.caseState === 'closed' ? 'clear' : state.caseState,
-    }))
+  const look = () => view.setState((state) => lookFrom(state, inside ? 'gears' : 'mesh'))
   const play = wormPlay(gearing)
   return (
     <>

@@ -1,17 +1,19 @@
 /** What happens to the contact when worm and wheel do not stand where they should. */
-import { type RefObject, useDeferredValue, useEffect, useMemo, useRef, useState } from 'react'
-import { type BearingPattern, MICROMETRES, bearingPattern } from '../../sim/gear/bearing-pattern.ts'
-import type { Side } from '../../sim/gear/gear-numbers.ts'
+import { type RefObject, useEffect, useRef, useState } from 'react'
+import { type BearingPattern, COMPOUND_FILM, MICROMETRES } from '../../sim/gear/bearing-pattern.ts'
+import type { GearNumbers, Side } from '../../sim/gear/gear-numbers.ts'
 import type { Flank } from '../../sim/gear/wheel-flank.ts'
 import { handSign } from '../../sim/gear/wheel-motion.ts'
-import { radians } from '../../sim/quantity/convert.ts'
 import { useBench, useMachine, useView, useWorkshop } from '../frame/workshop.ts'
 import { givenFigure } from '../instrument/reading-text.ts'
-import { IDEAL, type Misplacement } from '../store/view.ts'
+import { patternOf } from '../shape-work/flank-patterns.ts'
+import { usePatterns } from '../shape-work/patterns.ts'
+import { IDEAL, type Misplacement, type View } from '../store/view.ts'
 import { Fact } from './ContactFacts.tsx'
 import { drawPattern, readPatternColours } from './pattern-picture.ts'
-import { FILM, backlashWords, leavingSide, micrometres, patternWords } from './setting-words.ts'
+import { backlashWords, leavingSide, micrometres, patternWords } from './setting-words.ts'
 import { repaintOn } from './repaint.ts'
+import { lookFrom } from './stage-look.ts'
 import { Slider } from './Slider.tsx'
 import { Switch } from './Switch.tsx'
 
@@ -61,6 +63,14 @@ export function Setting({ side }: { readonly side: Side }) {
   )
 }
 
+/** Coats the wheels and goes near enough to see it, or wipes it off. */
+const coat =
+  (on: boolean) =>
+  (state: View): Partial<View> => ({
+    gearSigns: { ...state.gearSigns, compound: on },
+    ...(on ? lookFrom(state, 'mesh') : {}),
+  })
+
 function SettingBody({ side }: { readonly side: Side }) {
   const { view } = useWorkshop()
   const modules = useMachine(({ gearing }) => gearing.axialModule)
@@ -68,6 +78,11 @@ function SettingBody({ side }: { readonly side: Side }) {
   const compound = useView((state) => state.gearSigns.compound)
   return (
     <section aria-label="Setting">
+      <Switch
+        label="Marking compound on the wheels"
+        on={compound}
+        onChange={(on) => view.setState(coat(on))}
+      />
       {WAYS.map((way) => {
         const most = way.unit === '°' ? way.most : Math.max(0.01, Math.round(100 * way.most * modules) / 100)
         return (
@@ -93,34 +108,8 @@ function SettingBody({ side }: { readonly side: Side }) {
       </button>
       <Pattern side={side} />
       {!isIdeal(off) && <p className="small">Count and close-up above go on showing the ideal setting.</p>}
-      <Switch
-        label="Marking compound on the wheels"
-        on={compound}
-        onChange={(on) => view.setState(({ gearSigns }) => ({ gearSigns: { ...gearSigns, compound: on } }))}
-      />
     </section>
   )
-}
-
-interface Patterns {
-  readonly carrying: BearingPattern
-  readonly idle: BearingPattern
-}
-
-/** Both flanks of the wheel, worked out after what is more urgent. */
-function usePatterns(side: Side): Patterns {
-  const gearing = useDeferredValue(useMachine((machine) => machine.gearing))
-  const off = useDeferredValue(useView((state) => state.misplaced))
-  const sense = useBench((bench) => bench.sense)
-  return useMemo(() => {
-    const place = { ...off, tilt: radians(off.tilt) }
-    const carrying: Flank = handSign(gearing.hand) * sense > 0 ? -1 : 1
-    const idle: Flank = carrying > 0 ? -1 : 1
-    return {
-      carrying: bearingPattern(gearing, side, carrying, place, FILM),
-      idle: bearingPattern(gearing, side, idle, place, FILM),
-    }
-  }, [gearing, off, sense, side])
 }
 
 /** Draws the pattern now, and again at every change of size or theme. */
@@ -128,16 +117,42 @@ function usePatternDrawn(canvas: RefObject<HTMLCanvasElement | null>, pattern: B
   useEffect(() => {
     const element = canvas.current
     if (!element) return undefined
-    const draw = () => drawPattern(element, pattern, FILM, readPatternColours(element))
+    const draw = () => drawPattern(element, pattern, COMPOUND_FILM, readPatternColours(element))
     draw()
     return repaintOn(element, draw)
   }, [canvas, pattern])
 }
 
 function Pattern({ side }: { readonly side: Side }) {
-  const { carrying, idle } = usePatterns(side)
-  const sense = useBench((bench) => bench.sense)
   const gearing = useMachine((machine) => machine.gearing)
+  const sense = useBench((bench) => bench.sense)
+  const patterns = usePatterns(
+    gearing,
+    useView((state) => state.misplaced),
+  )
+  if (patterns === null) return <p className="small">Working out where it bears</p>
+  const carrying: Flank = handSign(gearing.hand) * sense > 0 ? -1 : 1
+  const idle: Flank = carrying > 0 ? -1 : 1
+  return (
+    <PatternFound
+      side={side}
+      sense={sense}
+      gearing={gearing}
+      carrying={patternOf(patterns, side, carrying)}
+      idle={patternOf(patterns, side, idle)}
+    />
+  )
+}
+
+interface PatternFoundProps {
+  readonly side: Side
+  readonly sense: 1 | -1
+  readonly gearing: GearNumbers
+  readonly carrying: BearingPattern
+  readonly idle: BearingPattern
+}
+
+function PatternFound({ side, sense, gearing, carrying, idle }: PatternFoundProps) {
   const canvas = useRef<HTMLCanvasElement>(null)
   usePatternDrawn(canvas, carrying)
   const leaving = leavingSide(side, sense)

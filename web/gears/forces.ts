@@ -93,11 +93,11 @@ const axis = (n: 0 | 1 | 2, size: number): Vector => [
 /** Along the worm and round it the meshes add; sideways they cancel as far as they are equal. */
 const KINDS: readonly ForceArrow['kind'][] = ['cancels', 'adds', 'adds']
 
-function arrowsOf(at: Vector, force: Vector, kinds: readonly ForceArrow['kind'][]): ForceArrow[] {
+function arrowsOf(at: Vector, force: Vector, kinds: readonly ForceArrow['kind'][], by = ''): ForceArrow[] {
   return ([0, 1, 2] as const).map((n) => ({
     at,
     vector: axis(n, force[n]),
-    label: quantityText(Math.abs(force[n]), 'N'),
+    label: by + quantityText(Math.abs(force[n]), 'N'),
     kind: kinds[n]!,
   }))
 }
@@ -110,11 +110,24 @@ export function forceArrows({ mesh, bearings, at, radius }: WormForces): readonl
   const all = [
     ...arrowsOf([radius, 0, 0], mesh.onWormFromRight, KINDS),
     ...arrowsOf([-radius, 0, 0], mesh.onWormFromLeft, KINDS),
-    ...arrowsOf([0, 0, at.front], bearings.A, bearing),
-    ...arrowsOf([0, 0, at.rear], bearings.B, bearing),
+    ...arrowsOf([0, 0, at.front], bearings.A, bearing, 'A '),
+    ...arrowsOf([0, 0, at.rear], bearings.B, bearing, 'B '),
   ]
   const largest = Math.max(...all.map(sizeOf))
   return all.filter((arrow) => sizeOf(arrow) > NEGLIGIBLE * largest)
+}
+
+/**
+ * What both meshes push along the worm together: it takes the place of nothing, so it stands before the shaft. The
+ * load of one mesh alone is its own sum.
+ *
+ * end - of the shaft, at the front [mm]
+ */
+export function thrustArrows({ mesh }: WormForces, end: number): readonly ForceArrow[] {
+  if (mesh.left.axial === 0 || mesh.right.axial === 0) return []
+  const thrust = mesh.wormForce[2]
+  const label = `Together ${quantityText(Math.abs(thrust), 'N')}`
+  return [{ at: [0, 0, end], vector: axis(2, thrust), label, kind: 'sum' }]
 }
 
 export interface ForceRow {

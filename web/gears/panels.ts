@@ -1,5 +1,6 @@
 /** The panels of the right column, and what choosing one does to the stage. */
 import type { Workshop } from '../frame/workshop.ts'
+import { lookOn } from './stage-look.ts'
 import type { GearSigns, PanelName, View, Way } from '../store/view.ts'
 
 export const PANELS: readonly PanelName[] = ['figures', 'contact', 'forces', 'timing', 'models']
@@ -28,8 +29,19 @@ export function signsWith(
   return { ...signs, contact: shown('contact'), forces: shown('forces'), timing: shown('timing') }
 }
 
+/** Forces are read from near the worm; the stage goes back once they are left. */
+function looking(state: View, panel: View['panel']): Partial<View> {
+  if (panel === state.panel) return {}
+  if (panel === 'forces') return lookOn(state, 'gears', 'worm')
+  return state.panel === 'forces' ? lookOn(state, 'worm', 'gears') : {}
+}
+
 export const openPanel = ({ view }: Pick<Workshop, 'view'>, panel: View['panel']): void =>
-  view.setState(({ gearSigns, keptSigns }) => ({ panel, gearSigns: signsWith(panel, gearSigns, keptSigns) }))
+  view.setState((state) => ({
+    panel,
+    gearSigns: signsWith(panel, state.gearSigns, state.keptSigns),
+    ...looking(state, panel),
+  }))
 
 /** Keeps a sign on the stage when its panel is left, or lets it go with the panel again. */
 export const keepSign = ({ view }: Pick<Workshop, 'view'>, sign: FollowingSign, keep: boolean): void =>

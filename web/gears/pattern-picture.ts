@@ -1,5 +1,7 @@
 /** The bearing pattern of one flank, unrolled: over it the face, up it the height of the tooth. */
 import type { BearingPattern } from '../../sim/gear/bearing-pattern.ts'
+import { COMPOUND } from '../material/compound.ts'
+import { colourIn } from '../material/substances.ts'
 
 /** Pieces that a mesh of the pattern's grid is cut into, each way */
 const FINER = 5
@@ -7,14 +9,15 @@ const PAD = 12
 
 export interface PatternColours {
   readonly ink: string
-  readonly lane: string
-  readonly look: string
+  readonly flank: string
+  readonly coat: string
 }
 
+/** The same as on the stage: nylon, and compound on it. */
 export const readPatternColours = (element: Element): PatternColours => {
-  const style = getComputedStyle(element)
-  const token = (name: string) => style.getPropertyValue(name).trim()
-  return { ink: token('--ink'), lane: token('--panel-2'), look: token('--look') }
+  const theme = document.documentElement.dataset['theme'] === 'dark' ? 'dark' : 'light'
+  const ink = getComputedStyle(element).getPropertyValue('--ink').trim()
+  return { ink, flank: colourIn('nylon', theme), coat: COMPOUND }
 }
 
 /** Value of the grid between its points. */
@@ -103,9 +106,9 @@ export function drawPattern(
   ctx.setTransform(ratio, 0, 0, ratio, 0, 0)
   const paper = paperFor(pattern, width, height)
   traceFlank(ctx, pattern, paper)
-  ctx.fillStyle = colours.lane
+  ctx.fillStyle = colours.flank
   ctx.fill()
-  ctx.fillStyle = colours.look
+  ctx.fillStyle = colours.coat
   fillMarked(ctx, pattern, paper, film)
   traceFlank(ctx, pattern, paper)
   ctx.lineJoin = 'round'

@@ -2,9 +2,6 @@
 import type { Side } from '../../sim/gear/gear-numbers.ts'
 import { figure } from '../instrument/reading-text.ts'
 
-/** Compound is marked where the flanks come nearer than this [mm] (common practice: a few thousandths). */
-export const FILM = 0.006
-
 /** The thread moves up through the right mesh, and down through the left, for a worm turning about +z. */
 export const leavingSide = (side: Side, sense: 1 | -1): 1 | -1 => ((side === 'right') === sense > 0 ? 1 : -1)
 

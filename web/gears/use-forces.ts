@@ -8,6 +8,8 @@ export interface ForcesNow {
   readonly forces: WormForces
   /** Whether they are those of steady running, and not of the loads alone */
   readonly steady: boolean
+  /** End of the worm's shaft, at the front [mm] */
+  readonly end: number
 }
 
 /** Steady running as set, without the jam; where that is not computed or does not turn, what the loads ask. */
@@ -28,8 +30,8 @@ export function useForces(): ForcesNow {
     const set = turns
       ? { left: point.reading.meshTorqueLeft, right: point.reading.meshTorqueRight }
       : { left: asked(bench.leftLoad), right: asked(bench.rightLoad) }
-    const { frontBearing: front, rearBearing: rear } = machineLayout(machine).shaft
+    const { frontBearing: front, rearBearing: rear, front: end } = machineLayout(machine).shaft
     const at = bearingsAt(support, { front, rear })
-    return { forces: wormForces(gearing, sharedTorques(set, loads), bench.sense, at), steady: turns }
+    return { forces: wormForces(gearing, sharedTorques(set, loads), bench.sense, at), steady: turns, end }
   }, [frame, machine, bench, loads, support])
 }

@@ -60,6 +60,7 @@ export function Scene(props: SceneProps) {
             theme={theme}
             gearSigns={props.gearSigns}
             misplaced={props.misplaced}
+            sense={props.sense}
             support={props.support}
             forceArrows={props.forceArrows}
             wake={props.wake}

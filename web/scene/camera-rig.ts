@@ -4,7 +4,7 @@ import type { Layout } from '../../sim/pose/layout.ts'
 import { fitPoints } from './fit-points.ts'
 import type { FreeArea } from './stage-props.ts'
 import type { Camera, ViewName } from '../store/view.ts'
-import { VIEWS } from './views.ts'
+import { type Look, NOTHING_SPECIAL, bookmarkOf } from './views.ts'
 
 interface Place {
   readonly target: Vector3
@@ -21,6 +21,7 @@ export interface CameraRig {
   /** Distance at which the bookmark just fits */
   fitted: number
   view: ViewName
+  look: Look
   /** False once a person has moved the camera. */
   atBookmark: boolean
   /** 0 to 1 on the way to a bookmark; 1 is there */
@@ -51,6 +52,7 @@ export function createCameraRig(layout: Layout, free: FreeArea): CameraRig {
     to: newPlace(),
     fitted: 1,
     view: 'gears',
+    look: NOTHING_SPECIAL,
     atBookmark: true,
     progress: 1,
     width: 1,
@@ -107,6 +109,10 @@ function fit(rig: CameraRig, place: Place, points: readonly Vector3[]): void {
   place.distance = distance
 }
 
+/** Whether it stands, or goes, so near to the gears that what shows and tells the turns would be in the way. */
+export const isClose = ({ atBookmark, view, look }: CameraRig): boolean =>
+  atBookmark && (view === 'mesh' || (view === 'worm' && look.forces !== null))
+
 /** Unit vector from the target to the camera. */
 function direction(out: Vector3, { yaw, elevation }: Place): Vector3 {
   const level = Math.cos(elevation)
@@ -115,13 +121,13 @@ function direction(out: Vector3, { yaw, elevation }: Place): Vector3 {
 
 /** Aims at a bookmark; `cut` goes there at once. */
 export function goToView(rig: CameraRig, view: ViewName, cut: boolean): void {
-  const bookmark = VIEWS.find((v) => v.view === view)
+  const bookmark = bookmarkOf(view, rig.look)
   if (bookmark === undefined) return
   rig.view = view
   rig.atBookmark = true
   rig.to.yaw = bookmark.yaw * RADIANS
   rig.to.elevation = bookmark.elevation * RADIANS
-  fit(rig, rig.to, fitPoints(rig.layout, bookmark.subject))
+  fit(rig, rig.to, fitPoints(rig.layout, bookmark.subject, rig.look))
   rig.fitted = rig.to.distance
   copyPlace(rig.from, rig.now)
   rig.from.yaw = rig.to.yaw + shortWay(rig.from.yaw - rig.to.yaw)

@@ -1,7 +1,7 @@
 /** The points that a view must keep inside the free part of the canvas [mm]. */
 import { Vector3 } from 'three'
 import type { Layout } from '../../sim/pose/layout.ts'
-import type { ViewBookmark } from './views.ts'
+import { FLANKS_AT, type Look, type ViewBookmark, sideSign } from './views.ts'
 
 function boxPoints(x0: number, x1: number, y0: number, y1: number, z0: number, z1: number): Vector3[] {
   return [x0, x1].flatMap((x) => [y0, y1].flatMap((y) => [z0, z1].map((z) => new Vector3(x, y, z))))
@@ -62,11 +62,39 @@ function motorPoints(layout: Layout): Vector3[] {
   return boxPoints(-r, r, Math.max(-r, tray.top), r, shaft.back, shaft.rearBearing)
 }
 
-/** Where thread and teeth of the right wheel are in each other. */
-function meshPoints({ gears }: Layout): Vector3[] {
+/** Where thread and teeth of one wheel are in each other. */
+function meshPoints({ gears }: Layout, own: 1 | -1): Vector3[] {
   const { tipRadiusWorm: tip, axialPitch } = gears
   const along = 1.5 * axialPitch
-  return boxPoints(-0.1 * tip, tip + 1.3 * axialPitch, 0, gears.wheelWidth / 2, -along, along)
+  const [near, far] = [-0.1 * tip, tip + 1.3 * axialPitch]
+  return boxPoints(own * near, own * far, 0, gears.wheelWidth / 2, -along, along)
+}
+
+/** Half the arc of the wheel that is looked at, in teeth */
+const FLANKS_HALF = 1.9
+
+/** Some teeth at the front of one wheel, there where their driving flanks turn to the eye. */
+function flankPoints({ gears, teeth }: Layout, own: 1 | -1, flanks: 1 | -1): Vector3[] {
+  const { centreDistance: a, outsideRadiusWheel: tip, rootRadiusWheel: root, wheelWidth } = gears
+  const middle = (own * flanks * FLANKS_AT * Math.PI) / 180
+  return [-FLANKS_HALF, 0, FLANKS_HALF].flatMap((tooth) => {
+    const angle = middle + (2 * Math.PI * tooth) / teeth
+    return [root, tip].flatMap((radius) =>
+      [-0.5, 0.5].map(
+        (up) => new Vector3(own * a + radius * Math.sin(angle), up * wheelWidth, radius * Math.cos(angle)),
+      ),
+    )
+  })
+}
+
+/** The worm with its bearings, and room for the arrows and their numbers on all sides. */
+function forcePoints({ gears, shaft }: Layout, support: Look['forces']): Vector3[] {
+  const a = gears.centreDistance
+  const rear = support === 'overhung' ? 2 * shaft.rearBearing : shaft.rearBearing
+  return [
+    ...boxPoints(-1.2 * a, 1.2 * a, -0.3 * a, 0.4 * a, -0.6 * a, 0.6 * a),
+    ...boxPoints(0, 0, 0, 0, rear, shaft.front + 1.6 * a),
+  ]
 }
 
 function apartPoints(layout: Layout): Vector3[] {
@@ -83,7 +111,7 @@ function apartPoints(layout: Layout): Vector3[] {
   ]
 }
 
-export function fitPoints(layout: Layout, subject: ViewBookmark['subject']): Vector3[] {
+export function fitPoints(layout: Layout, subject: ViewBookmark['subject'], look: Look): Vector3[] {
   const { shaft, output, gears, tray, floor } = layout
   const brushReach = gears.centreDistance + output.brushRadius
   switch (subject) {
@@ -96,7 +124,11 @@ export function fitPoints(layout: Layout, subject: ViewBookmark['subject']): Vec
       return boxPoints(-around, around, -gears.tipRadiusWorm, around, shaft.rearBearing, shaft.front)
     }
     case 'mesh':
-      return meshPoints(layout)
+      return meshPoints(layout, sideSign(look.side))
+    case 'flanks':
+      return flankPoints(layout, sideSign(look.side), look.flanks || 1)
+    case 'forces':
+      return forcePoints(layout, look.forces)
     case 'motor':
       return motorPoints(layout)
     case 'brushes':

@@ -1,6 +1,7 @@
 /** Puts a stage into an element: canvas, root, size and frames, apart from what React renders. */
 import { createRoot } from '@react-three/fiber'
 import type { WebGLRenderer } from 'three'
+import { pushesAlong } from './views.ts'
 import { createSubstanceMaterials } from '../material/materials.ts'
 import { createCameraRig, goToView, movedCamera, refit, standAt } from './camera-rig.ts'
 import { applyQuality, bodiesSoon, drawFrame } from './draw-frame.ts'
@@ -129,6 +130,7 @@ function connect(stage: Mounted, canvas: HTMLCanvasElement): (() => void)[] {
       tellCamera(stage)
     },
   })
+  takeLook(stage)
   takeView(stage, true)
   show(stage)
   return [
@@ -155,6 +157,8 @@ const SEEN = [
   'freeArea',
   'gearSigns',
   'misplaced',
+  'sense',
+  'meshSide',
   'support',
   'forceArrows',
   'view',
@@ -179,9 +183,20 @@ function update(stage: Mounted, next: StageProps): void {
     loop.rig.free = next.freeArea
     refit(loop.rig)
   }
-  if (next.view.nonce !== before.view.nonce || next.view.name !== before.view.name) {
-    takeView(stage, next.reducedMotion)
-  }
+  const lookedElsewhere = takeLook(stage)
+  const told = next.view.nonce !== before.view.nonce || next.view.name !== before.view.name
+  if (told || (lookedElsewhere && loop.rig.atBookmark)) takeView(stage, next.reducedMotion)
+}
+
+/** What the close views have to show; true when that is something else than before. */
+function takeLook({ loop: { rig }, props }: Mounted): boolean {
+  const { gearSigns, machine, sense, meshSide: side, support } = props
+  const flanks = gearSigns.compound ? pushesAlong(sense, machine.gearing.hand) : 0
+  const forces = gearSigns.forces ? support : null
+  const { look, view } = rig
+  rig.look = { side, flanks, forces }
+  if (view === 'mesh') return side !== look.side || flanks !== look.flanks
+  return view === 'worm' && forces !== look.forces
 }
 
 function takeView({ loop, props }: Mounted, cut: boolean): void {

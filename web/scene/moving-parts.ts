@@ -106,3 +106,9 @@ export function showMotion(
   if (parts.fanBlur !== null) parts.fanBlur.visible = fast
   return fast
 }
+
+/** Those of the wheels stand in front of their teeth. */
+export function showPointers({ pointers: { left, right } }: MovingParts, shown: boolean): void {
+  if (left !== null) left.visible = shown
+  if (right !== null) right.visible = shown
+}

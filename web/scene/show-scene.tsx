@@ -39,6 +39,7 @@ export function show(stage: Mounted): void {
       shadowMap={SHADOW_MAP[quality.level]}
       gearSigns={props.gearSigns}
       misplaced={props.misplaced}
+      sense={props.sense}
       support={props.support}
       forceArrows={props.forceArrows}
       wake={stage.ticker.wake}

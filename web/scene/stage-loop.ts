@@ -6,10 +6,10 @@ import { Vector3, type WebGLRenderer } from 'three'
 import { type PosePlan, newPoses, posePlan, writePoses } from '../../sim/pose/pose.ts'
 import type { SubstanceMaterials } from '../material/materials.ts'
 import { type AnchorPoint, anchorPoints, prepareAnchors, writeAnchors } from './anchors.ts'
-import { type CameraRig, moveCamera, refit } from './camera-rig.ts'
+import { type CameraRig, isClose, moveCamera, refit } from './camera-rig.ts'
 import { type Landing, followLanding, newLanding, swell } from './landing.ts'
 import type { MachineBodies } from './machine-bodies.ts'
-import { type MovingParts, applyPoses, newMovingParts, showMotion } from './moving-parts.ts'
+import { type MovingParts, applyPoses, newMovingParts, showMotion, showPointers } from './moving-parts.ts'
 import { type Proxies, createProxies, disposeProxies } from './proxies.ts'
 import type { Sign } from './sign.ts'
 import type { CaseState, StageFrame } from './stage-props.ts'
@@ -139,7 +139,9 @@ export function runStageFrame(loop: StageLoop, elapsed: number): boolean {
   const speed = frame.wormTurnsPerSecond
   if (speed !== 0) loop.sense = speed > 0 ? 1 : -1
   const turned = speed * loop.interval
-  const arrows = loop.arrows && loop.apart === 0 && loop.caseState !== 'closed'
+  const close = isClose(rig)
+  const arrows = loop.arrows && loop.apart === 0 && loop.caseState !== 'closed' && !close
+  showPointers(parts, !close)
   const fast = showMotion(parts, bodies.layout, turned, loop.sense, loop.marks, arrows)
   loop.materials.setStripe(loop.marks && !fast)
   for (let i = 0; i < loop.signs.length; i++) loop.signs[i]!.paint(loop)

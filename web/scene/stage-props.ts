@@ -1,6 +1,7 @@
 /** What the stage is told and what it tells: plain values and one mutable object, no stores. */
 import type { Play } from '../../sim/drive/play.ts'
 import type { WormTurns } from '../../sim/drive/turns.ts'
+import type { Side } from '../../sim/gear/gear-numbers.ts'
 import type { Machine } from '../../sim/machine/machine.ts'
 import type { PartName } from '../../sim/pose/parts.ts'
 import type { Theme } from '../material/substances.ts'
@@ -54,11 +55,15 @@ export interface StageFrame {
 export interface GearSignProps {
   readonly gearSigns: View['gearSigns']
   readonly misplaced: View['misplaced']
+  /** Sense of the worm about +z for which it is told which flanks carry */
+  readonly sense: 1 | -1
   readonly support: View['support']
   readonly forceArrows: View['forceArrows']
 }
 
 export interface StageProps extends GearSignProps {
+  /** The mesh that is looked into */
+  readonly meshSide: Side
   readonly machine: Machine
   readonly theme: Theme
   readonly caseState: CaseState

@@ -1,5 +1,7 @@
 /** Camera bookmarks: from where each view looks, and what it must hold in the frame. */
-import type { ViewName } from '../store/view.ts'
+import type { GearNumbers, Side } from '../../sim/gear/gear-numbers.ts'
+import { handSign } from '../../sim/gear/wheel-motion.ts'
+import type { Support, ViewName } from '../store/view.ts'
 
 export interface ViewBookmark {
   readonly view: ViewName
@@ -9,7 +11,16 @@ export interface ViewBookmark {
   /** Above the level [deg] */
   readonly elevation: number
   /** What is kept in the frame. */
-  readonly subject: 'machine' | 'gears' | 'worm' | 'mesh' | 'motor' | 'brushes' | 'apart'
+  readonly subject:
+    | 'machine'
+    | 'gears'
+    | 'worm'
+    | 'forces'
+    | 'mesh'
+    | 'flanks'
+    | 'motor'
+    | 'brushes'
+    | 'apart'
 }
 
 export const VIEWS: readonly ViewBookmark[] = [
@@ -21,3 +32,40 @@ export const VIEWS: readonly ViewBookmark[] = [
   { view: 'brushes', name: 'Brushes', yaw: 22, elevation: -2, subject: 'brushes' },
   { view: 'whole', name: 'Whole', yaw: 34, elevation: 30, subject: 'apart' },
 ]
+
+/** What a close view has to show. */
+export interface Look {
+  /** The mesh that is looked into */
+  readonly side: Side
+  /** Sense along z in which the threads push the teeth whose driving flanks are to be seen; 0: the mesh itself */
+  readonly flanks: 1 | -1 | 0
+  /** Where the bearings are whose forces are to be seen; null without forces */
+  readonly forces: Support | null
+}
+
+export const NOTHING_SPECIAL: Look = { side: 'right', flanks: 0, forces: null }
+
+/** +1 for the right mesh, -1 for the left one, which is the same after half a turn about the worm. */
+export const sideSign = (side: Side): 1 | -1 => (side === 'left' ? -1 : 1)
+
+/** Sense along z in which the threads of a worm go that turns about +z as `sense` says. */
+export const pushesAlong = (sense: 1 | -1, hand: GearNumbers['hand']): 1 | -1 =>
+  sense * handSign(hand) > 0 ? -1 : 1
+
+/** Around the wheel, from straight in front, where the teeth are that show their driving flanks [deg] */
+export const FLANKS_AT = 35
+/** From where these are seen best: half way between their faces and their flanks [deg] */
+const FLANKS_YAW = 12
+const FLANKS_ELEVATION = 20
+const FORCES = { yaw: 28, elevation: 50, subject: 'forces' } as const
+
+/** The bookmark of this name, as it suits what is looked for. */
+export function bookmarkOf(name: ViewName, { side, flanks, forces }: Look): ViewBookmark | undefined {
+  const bookmark = VIEWS.find(({ view }) => view === name)
+  if (bookmark === undefined) return undefined
+  if (name === 'worm' && forces !== null) return { ...bookmark, ...FORCES }
+  if (name !== 'mesh') return bookmark
+  const own = sideSign(side)
+  if (flanks === 0) return { ...bookmark, yaw: own * bookmark.yaw }
+  return { ...bookmark, yaw: -own * flanks * FLANKS_YAW, elevation: FLANKS_ELEVATION, subject: 'flanks' }
+}

@@ -1,5 +1,6 @@
 /** What is on screen and how: changed by a click, never undone. Only theme and way outlive the page. */
 import { createStore } from 'zustand/vanilla'
+import type { Side } from '../../sim/gear/gear-numbers.ts'
 import type { PartName } from '../../sim/pose/parts.ts'
 
 export type Way = 'demonstrate' | 'predict' | 'measure' | 'design'
@@ -61,7 +62,7 @@ export interface ForceArrow {
   /** [N] */
   readonly vector: readonly [number, number, number]
   readonly label: string
-  readonly kind: 'cancels' | 'adds' | 'bearing'
+  readonly kind: 'cancels' | 'adds' | 'sum' | 'bearing'
 }
 
 export type Sheet = 'none' | 'keys' | 'machines' | 'problems'
@@ -89,6 +90,8 @@ export interface View {
   readonly gearSigns: GearSigns
   /** Signs that stay on the stage when their panel is left. */
   readonly keptSigns: readonly (keyof GearSigns)[]
+  /** The mesh that is looked at closely */
+  readonly meshSide: Side
   readonly misplaced: Misplacement
   readonly support: Support
   readonly forceLoads: ForceLoads
@@ -116,6 +119,7 @@ export const createView = (theme: Theme) =>
     panel: 'figures',
     gearSigns: NO_SIGNS,
     keptSigns: [],
+    meshSide: 'right',
     misplaced: IDEAL,
     support: 'between',
     forceLoads: 'bench',

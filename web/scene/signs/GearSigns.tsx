@@ -5,6 +5,7 @@ import type { Sign } from '../sign.ts'
 import type { StageLoop } from '../stage-loop.ts'
 import type { GearSignProps } from '../stage-props.ts'
 import type { Theme } from '../../material/substances.ts'
+import { usePatterns } from '../../shape-work/patterns.ts'
 import { timingSign } from '../../timing/stage-sign.ts'
 import { compoundSign } from './compound.ts'
 import { contactSign } from './contact.ts'
@@ -37,15 +38,11 @@ function Contact(props: GearSignsProps) {
 }
 
 function Compound(props: GearSignsProps) {
-  const { loop, misplaced } = props
+  const { misplaced, sense } = props
   const { gearing } = props.bodies.machine
-  const { sense } = loop
-  return (
-    <SignObject
-      {...props}
-      sign={useMemo(() => compoundSign(gearing, misplaced, sense), [gearing, misplaced, sense])}
-    />
-  )
+  const patterns = usePatterns(gearing, misplaced)
+  const sign = useMemo(() => patterns && compoundSign(gearing, patterns, sense), [gearing, patterns, sense])
+  return sign && <SignObject {...props} sign={sign} />
 }
 
 function Forces(props: GearSignsProps) {

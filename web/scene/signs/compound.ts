@@ -12,24 +12,20 @@ import {
   Matrix4,
   ShaderMaterial,
 } from 'three'
-import { type BearingPattern, bearingPattern } from '../../../sim/gear/bearing-pattern.ts'
+import { type BearingPattern, COMPOUND_FILM } from '../../../sim/gear/bearing-pattern.ts'
 import type { GearNumbers, Side } from '../../../sim/gear/gear-numbers.ts'
 import { wheelReferenceRadius } from '../../../sim/gear/proportions.ts'
 import type { Flank } from '../../../sim/gear/wheel-flank.ts'
 import { farSidePhase, handSign } from '../../../sim/gear/wheel-motion.ts'
-import { radians } from '../../../sim/quantity/convert.ts'
 import { PART_NAMES } from '../../../sim/pose/parts.ts'
-import type { View } from '../../store/view.ts'
+import { COMPOUND } from '../../material/compound.ts'
+import { type FlankPatterns, patternOf } from '../../shape-work/flank-patterns.ts'
 import type { Sign } from '../sign.ts'
 import fragment from './compound.frag.glsl?raw'
 import vertex from './compound.vert.glsl?raw'
 
-/** Thickness of the compound on the thread [mm], common practice for a thin even coat */
-const FILM = 0.006
 /** The coat lies this high over the drawn flank [mm]. */
 const LIFT = 0.02
-/** A dark neutral tone, which is none of the marks' colours. */
-const COMPOUND = '#26323a'
 /** Gaps beyond this many films are all alike; between them the shader goes evenly. */
 const FURTHEST = 4
 
@@ -51,7 +47,7 @@ function flankPatch(pattern: BearingPattern, turned: number, towardsSpace: 1 | -
   }
   const geometry = new BufferGeometry()
   geometry.setAttribute('position', new BufferAttribute(positions, 3))
-  const films = gap.map((each) => Math.min(FURTHEST, each / FILM))
+  const films = gap.map((each) => Math.min(FURTHEST, each / COMPOUND_FILM))
   geometry.setAttribute('gap', new BufferAttribute(films, 1))
   geometry.setIndex(indices)
   geometry.computeVertexNormals()
@@ -86,18 +82,17 @@ const SIDES = [
 ] as const satisfies readonly { side: Side; part: number }[]
 
 /** `sense` - of the worm about +z, which chooses the flanks that drive. */
-export function compoundSign(gearing: GearNumbers, misplaced: View['misplaced'], sense: 1 | -1): Sign {
+export function compoundSign(gearing: GearNumbers, patterns: FlankPatterns, sense: 1 | -1): Sign {
   const { wormStarts: z1, wheelTeeth: z2, axialModule } = gearing
   const sigma: Flank = sense * handSign(gearing.hand) > 0 ? -1 : 1
   const group = new Group()
   const material = coatMaterial()
-  const off = { ...misplaced, tilt: radians(misplaced.tilt) }
   const thinned = gearing.thinned === 'wheel' ? gearing.backlash / 2 : 0
   const play = thinned / wheelReferenceRadius(axialModule, z2)
   const wheels = SIDES.map(({ side }) => {
     const own = side === 'left' ? -1 : 1
     const turned = own * sigma * play + (side === 'left' ? farSidePhase(z1, z2) : 0)
-    const pattern = bearingPattern(gearing, side, sigma, off, FILM)
+    const pattern = patternOf(patterns, side, sigma)
     const towardsSpace = own * sigma > 0 ? -1 : 1
     const wheel = coatedTeeth(flankPatch(pattern, turned, towardsSpace), material, z2)
     group.add(wheel)

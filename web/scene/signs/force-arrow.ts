@@ -12,11 +12,19 @@ const INK = '#12181d'
 const WHITE = '#ffffff'
 const GREY = '#8a96a0'
 
-/** What adds is full, what cancels is open, what a bearing answers is grey. */
-const PAINT: Readonly<Record<ForceArrow['kind'], { readonly fill: string; readonly line: string }>> = {
-  adds: { fill: INK, line: WHITE },
-  cancels: { fill: WHITE, line: INK },
-  bearing: { fill: GREY, line: INK },
+interface Paint {
+  readonly fill: string
+  readonly line: string
+  /** In thicknesses of the others */
+  readonly thick: number
+}
+
+/** What adds is full and its sum thick as well, what cancels is open, what a bearing answers is grey. */
+const PAINT: Readonly<Record<ForceArrow['kind'], Paint>> = {
+  adds: { fill: INK, line: WHITE, thick: 1 },
+  sum: { fill: INK, line: WHITE, thick: 1.8 },
+  cancels: { fill: WHITE, line: INK, thick: 1 },
+  bearing: { fill: GREY, line: INK, thick: 1 },
 }
 
 export interface ArrowKit {
@@ -55,14 +63,17 @@ export function arrowKit(unit: number): ArrowKit {
     arrow(kind, tail, along, length) {
       const { fill, edge } = materials[kind]
       const group = new Group()
-      const stem = length - headLength
+      const { thick } = PAINT[kind]
+      const stem = length - thick * headLength
       const [inside, outside] = [mesh(shaft, fill, LINE_ORDER + 1), mesh(shaft, edge, LINE_ORDER)]
-      inside.scale.set(unit * SHAFT, stem, unit * SHAFT)
-      outside.scale.set(unit * SHAFT + line, stem + line, unit * SHAFT + line)
+      inside.scale.set(thick * unit * SHAFT, stem, thick * unit * SHAFT)
+      outside.scale.set(thick * unit * SHAFT + line, stem + line, thick * unit * SHAFT + line)
       outside.position.y = -line
       const [tip, rim] = [mesh(head, fill, LINE_ORDER + 1), mesh(outerHead, edge, LINE_ORDER)]
+      tip.scale.setScalar(thick)
+      rim.scale.setScalar(thick)
       tip.position.y = length
-      rim.position.y = length + 1.5 * line * slope - 0.9 * line
+      rim.position.y = length + thick * (1.5 * slope - 0.9) * line
       group.add(outside, rim, inside, tip)
       group.position.copy(tail)
       group.quaternion.setFromUnitVectors(UP, along)

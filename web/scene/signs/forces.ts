@@ -8,8 +8,8 @@ import { type Label, type Labels, createLabels } from './labels.ts'
 import { pixelsPerMillimetre } from './scale.ts'
 
 /** The longest arrow, the shortest, and the thickness of all, in centre distances */
-const LONGEST = 1.7
-const SHORTEST = 0.5
+const LONGEST = 1.4
+const SHORTEST = 0.45
 const THICKNESS = 0.036
 /** Parts of the largest force: below the first it is as good as none, below the second its number is minor. */
 const LEAST = 0.01
@@ -29,14 +29,14 @@ interface Placed {
 
 /**
  * All to one scale, but none too short to be seen. A force that pushes inwards ends where it acts, any other begins
- * there.
+ * there; so does the sum, which acts at the end of the shaft.
  */
 function placed(arrow: ForceArrow, scale: number, shortest: number, minor: boolean): Placed {
   const at = new Vector3(...arrow.at)
   const along = new Vector3(...arrow.vector)
   const length = Math.max(shortest, scale * along.length())
   along.normalize()
-  const inwards = along.x * at.x + along.y * at.y < 0
+  const inwards = along.x * at.x + along.y * at.y < 0 || (arrow.kind === 'sum' && along.z < 0)
   const tail = inwards ? at.clone().addScaledVector(along, -length) : at
   const head = tail.clone().addScaledVector(along, length)
   const label = inwards ? { at: tail, from: head } : { at: head, from: tail }
