@@ -114,9 +114,9 @@ test('a link put into the address is opened over what is there, and Undo takes i
   const { teeth, ratio, undo } = fields(page)
   await teeth.fill('37')
   await teeth.blur()
-  const kept = () => page.evaluate(() => localStorage.getItem('counterturn.bench'))
-  await expect.poll(kept).not.toBeNull()
-  const link = await kept()
+  // as long as the autosave waits for quiet, and a bit
+  await page.waitForTimeout(800)
+  const link = await page.evaluate(() => localStorage.getItem('counterturn.bench'))
   await teeth.fill('24')
   await expect(ratio).toHaveText('24 : 1')
   await page.evaluate((text) => {
@@ -126,4 +126,19 @@ test('a link put into the address is opened over what is there, and Undo takes i
   await expect(page).toHaveURL(/#\/demonstrate$/)
   await undo.click()
   await expect(ratio).toHaveText('24 : 1')
+})
+
+test('without a network at the opening nothing is opened, and nothing that was kept is lost', async ({
+  page,
+}) => {
+  await open(page)
+  await fields(page).teeth.fill('37')
+  await expect(fields(page).ratio).toHaveText('37 : 1')
+  const reader = /\/open-text-[^/]*\.js$/
+  await page.route(reader, (route) => route.abort())
+  await page.reload()
+  await expect(page.getByText('Reload it to try again')).toBeVisible()
+  await page.unroute(reader)
+  await open(page)
+  await expect(fields(page).ratio).toHaveText('37 : 1')
 })
