@@ -4,6 +4,7 @@ import type { Machine } from '../../sim/machine/machine.ts'
 import { partsOf } from '../../sim/pose/parts.ts'
 import { WorkshopProvider, createWorkshop, steadyNow } from '../../web/frame/workshop.ts'
 import { partNumbers } from '../../web/instrument/part-numbers.ts'
+import { EFFICIENCY } from '../../web/instrument/quantities.ts'
 import { Readings } from '../../web/instrument/Readings.tsx'
 import { situationOf } from '../../web/instrument/situation.ts'
 import { firstBench } from '../../web/store/bench.ts'
@@ -31,6 +32,16 @@ test('a machine at rest reads nought in its units, and its steady running beside
   const steady = steadyNow(createWorkshop(bootCleaner, 'light').frame.drive, firstBench)!
   const torque = steady.reading.motorTorque.toPrecision(3)
   expect(html.replace(/<[^>]*>/g, '')).toContain(`steady ${torque} N m`)
+})
+
+test('efficiency is a dash where nothing goes in, and 0 % where something does and nothing comes out', () => {
+  expect(output(page(bootCleaner), 'Efficiency')).toBe('–')
+  const jammed = steadyNow(createWorkshop(bootCleaner, 'light').frame.drive, {
+    ...firstBench,
+    jammed: 'left',
+  })!
+  expect(jammed.reading.wormSpeed).toBe(0)
+  expect(EFFICIENCY.value(situationOf(bootCleaner, firstBench, jammed.reading))).toBe(0)
 })
 
 test('a machine that is not computed says so, and shows only what is true of it', () => {

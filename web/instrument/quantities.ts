@@ -87,7 +87,8 @@ export const EFFICIENCY: Quantity = {
   name: 'Efficiency',
   unit: '%',
   formula: 'efficiency',
-  value: ({ reading }) => 100 * reading.efficiency,
+  // where nothing goes in there is none: 0 over 0
+  value: ({ reading }) => (reading.inputPower + reading.coreLoss > 0 ? 100 * reading.efficiency : Number.NaN),
 }
 
 export const valueText = ({ value, unit }: Quantity, situation: Situation): string =>
