@@ -2,8 +2,11 @@
 import { useStore } from 'zustand'
 import { apparentRate, drawnTruly } from '../../sim/drive/screen-rule.ts'
 import { changePace } from '../bar/view-actions.ts'
+import { hold } from '../frame/frame.ts'
 import { useBench, useMachine, useView, useWorkshop } from '../frame/workshop.ts'
+import { openPanel } from '../gears/panels.ts'
 import { Icon } from '../instrument/Icon.tsx'
+import { useClash } from './clash.ts'
 import { reasonNotToTurn } from './turning.ts'
 
 /** Pictures a second of the common screen [Hz] */
@@ -52,6 +55,19 @@ function useStalled(): Look | null {
   }
 }
 
+function useClashing(): Look | null {
+  const workshop = useWorkshop()
+  const shown = useView(({ panel }) => panel === 'timing')
+  if (!useClash()) return null
+  return {
+    head: 'The outputs clash.',
+    text: 'In each turn they strike or come too near. The picture runs through it; a real machine would be damaged.',
+    action: shown
+      ? { label: 'Stop', act: () => hold(workshop.frame) }
+      : { label: 'Timing', act: () => openPanel(workshop, 'timing') },
+  }
+}
+
 function useNotTurning(): Look | null {
   const workshop = useWorkshop()
   const { view, bench } = workshop
@@ -75,7 +91,8 @@ export function StageNote() {
   const tooFast = useTooFast()
   const stalled = useStalled()
   const notTurning = useNotTurning()
-  const look = stalled ?? notTurning ?? tooFast
+  const clashing = useClashing()
+  const look = stalled ?? notTurning ?? clashing ?? tooFast
   if (!look) return null
   return (
     <div className="note stage-note" role="note">
