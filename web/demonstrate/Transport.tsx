@@ -132,7 +132,7 @@ export function Transport() {
   const workshop = useWorkshop()
   return (
     <div className="transport" role="group" aria-label="Turning">
-      <div className="transport-main">
+      <div className="transport-main" data-leaves-open>
         <TurnButton />
         <HandButton step="turn" way={-1} label="One worm turn back" hotkey="Shift+2" compact />
         <HandButton step="turn" way={1} label="One worm turn" hotkey="2" />

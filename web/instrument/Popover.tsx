@@ -1,4 +1,7 @@
-/** A button that opens a small panel beside itself. Escape or a press elsewhere closes it; focus comes back. */
+/**
+ * A button that opens a small panel beside itself. Escape or a press elsewhere closes it, but for presses on what has
+ * data-leaves-open; focus comes back.
+ */
 import { type ReactNode, useEffect, useId, useRef, useState } from 'react'
 import { Icon, type IconName } from './Icon.tsx'
 
@@ -20,7 +23,8 @@ export function Popover({ label, icon, side, children, compact = false }: Popove
   useEffect(() => {
     if (!open) return undefined
     const pressedElsewhere = (event: PointerEvent) => {
-      if (!region.current?.contains(event.target as Node)) setOpen(false)
+      const target = event.target as Element
+      if (!region.current?.contains(target) && !target.closest('[data-leaves-open]')) setOpen(false)
     }
     const escape = (event: KeyboardEvent) => {
       if (event.key !== 'Escape') return
