@@ -95,7 +95,6 @@ export function App({ autosave, opened }: AppProps) {
         <StageView />
         <StageNote />
       </main>
-      <RightOfStage way={way} />
       <footer className="band">
         {!asking && <Transport />}
         <TurnBand
@@ -103,6 +102,7 @@ export function App({ autosave, opened }: AppProps) {
           covered={asking && phase !== 'compare'}
         />
       </footer>
+      <RightOfStage way={way} />
       <Suspense>{forces && <ForceArrowsFeed />}</Suspense>
       <SpokenSummary />
       <Suspense>{keys && <KeysSheet />}</Suspense>

@@ -1,12 +1,12 @@
 /** What is shown of the machine, and from where. */
+import { useEffect, useRef, useState } from 'react'
 import { partsOf } from '../../sim/pose/parts.ts'
-import { useState } from 'react'
 import { useMachine, useView, useWorkshop } from '../frame/workshop.ts'
 import { hold } from '../frame/frame.ts'
 import { openPanel } from '../gears/panels.ts'
 import { Popover } from '../instrument/Popover.tsx'
 import { VIEWS } from '../scene/views.ts'
-import type { CaseState, PanelName } from '../store/view.ts'
+import type { CaseState, PanelName, View } from '../store/view.ts'
 
 const CASES: readonly { readonly state: CaseState; readonly label: string }[] = [
   { state: 'closed', label: 'Closed' },
@@ -123,14 +123,27 @@ function PartsPanel() {
   )
 }
 
+/** Where the page scrolls, the panel that is opened below is brought into view, with this row above it. */
+function useBroughtIntoView(panel: View['panel']) {
+  const row = useRef<HTMLDivElement>(null)
+  const before = useRef(panel)
+  useEffect(() => {
+    const opened = panel !== 'none' && panel !== before.current
+    before.current = panel
+    if (opened && matchMedia('(max-width: 767px)').matches) row.current?.scrollIntoView({ block: 'start' })
+  }, [panel])
+  return row
+}
+
 export function StageButtons() {
   const workshop = useWorkshop()
   const panel = useView((state) => state.panel)
   const open = panel !== 'none'
+  const row = useBroughtIntoView(panel)
   const [last, setLast] = useState<PanelName>('figures')
   if (open && panel !== last) setLast(panel)
   return (
-    <div className="stage-buttons" role="group" aria-label="Stage">
+    <div className="stage-buttons" role="group" aria-label="Stage" ref={row}>
       <Popover label="Views" side="below">
         <ViewsPanel />
       </Popover>
