@@ -1,7 +1,10 @@
 import { renderToStaticMarkup } from 'react-dom/server'
 import { expect, test } from 'vitest'
+import { pairProportions } from '../../sim/gear/proportions.ts'
+import { withCentres } from '../../sim/machine/centres.ts'
 import { checkMachine } from '../../sim/machine/check.ts'
-import { FIELDS, fieldsOf, withValue } from '../../sim/machine/fields.ts'
+import { FIELDS, fieldsOf } from '../../sim/machine/fields.ts'
+import { hasErrors } from '../../sim/machine/problem.ts'
 import { designFacts, lockingWords } from '../../web/design/facts.ts'
 import {
   fieldText,
@@ -11,18 +14,16 @@ import {
   stepped,
   unitText,
 } from '../../web/design/field-text.ts'
+import { fieldSettings } from '../../web/design/field-settings.ts'
 import { format, normalize, refusal, sanitize } from '../../web/design/quantity-plugin.ts'
 import { Problems } from '../../web/instrument/Problems.tsx'
 import { bootCleaner, demoMachines, ventOpener } from '../support/machines.ts'
 
 const teeth = fieldsOf(bootCleaner).find(({ path }) => path === 'gearing.wheelTeeth')!
-const judge = (value: number) => checkMachine(withValue(bootCleaner, teeth.path, value))
+const settings = fieldSettings(() => bootCleaner, teeth)
 
 test('leva is given the number, and the field as its settings', () => {
-  expect(normalize({ first: 20, field: teeth, heading: null, judge })).toEqual({
-    value: 20,
-    settings: { field: teeth, heading: null, judge },
-  })
+  expect(normalize({ first: 20, ...settings })).toEqual({ value: 20, settings })
 })
 
 test('leva stores finite numbers only', () => {
@@ -33,9 +34,41 @@ test('leva stores finite numbers only', () => {
 })
 
 test('a value that the checks forbid is refused in their own words, others are not', () => {
-  expect(refusal({ field: teeth, heading: null, judge }, 31)).toBeNull()
-  expect(refusal({ field: teeth, heading: null, judge }, 2.5)).toMatch(/whole/)
-  expect(refusal({ field: teeth, heading: null, judge }, 1000)).toMatch(/1000/)
+  expect(refusal(settings, 31)).toBeNull()
+  expect(refusal(settings, 2.5)).toMatchObject({
+    words: expect.stringMatching(/^must be .*whole/),
+    freed: null,
+  })
+  expect(refusal(settings, 1000)).toMatchObject({ words: expect.stringMatching(/1000/), freed: null })
+})
+
+test('teeth that a given centre distance forbids name it, and come with the machine whose axes follow', () => {
+  const fixed = withCentres(bootCleaner, 'distance')
+  const toTeeth = fieldSettings(() => fixed, teeth)
+  expect(refusal(toTeeth, 21)).toBeNull()
+  const { words, freed } = refusal(toTeeth, 25)!
+  expect(words).toMatch(/^Centre distance must be/)
+  expect(freed!.gearing.wheelTeeth).toBe(25)
+  expect(hasErrors(checkMachine(freed!))).toBe(false)
+  // m (q + z2) / 2 with the shift 0 that it had
+  expect(pairProportions(freed!.gearing).centreDistance).toBeCloseTo((2 * (10 + 25)) / 2, 9)
+})
+
+test('the distance itself, and teeth that nothing can save, have no such way out', () => {
+  const fixed = withCentres(bootCleaner, 'distance')
+  const distance = fieldsOf(fixed).find(({ path }) => path === 'gearing.centres.centreDistance')!
+  expect(
+    refusal(
+      fieldSettings(() => fixed, distance),
+      40,
+    ),
+  ).toMatchObject({ freed: null })
+  expect(
+    refusal(
+      fieldSettings(() => fixed, teeth),
+      2.5,
+    ),
+  ).toMatchObject({ freed: null })
 })
 
 test('what a field writes reads back as the same number', () => {

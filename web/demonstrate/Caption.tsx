@@ -2,6 +2,7 @@
 import { useEffect, useState } from 'react'
 import { useStore } from 'zustand'
 import { GEARING_FIELDS } from '../../sim/machine/fields-gearing.ts'
+import type { Problem } from '../../sim/machine/problem.ts'
 import { useMachine, useView, useWorkshop } from '../frame/workshop.ts'
 import { StepField } from '../instrument/StepField.tsx'
 import { ratioHeadline, ratioSentence, wheelsAtPointers } from '../instrument/words.ts'
@@ -11,6 +12,12 @@ interface CountFieldProps {
   readonly count: 'wormStarts' | 'wheelTeeth'
   readonly less: string
   readonly more: string
+}
+
+/** What stands against another field says which, so that its limits are not read as those of this one. */
+function refusalWords({ path, message }: Problem, own: string): string {
+  const other = GEARING_FIELDS.find((each) => each.path === path && path !== own)
+  return other ? `${other.label} ${message}` : message
 }
 
 function CountField({ count, less, more }: CountFieldProps) {
@@ -25,7 +32,7 @@ function CountField({ count, less, more }: CountFieldProps) {
       const next = { ...machine, gearing: { ...machine.gearing, [count]: to } }
       const problem = refused(next)
       if (problem === null) document.edit(() => next)
-      return problem
+      return problem && refusalWords(problem, field.path)
     })
   return (
     <StepField

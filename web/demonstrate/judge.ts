@@ -3,21 +3,22 @@
  * in the order in which it came.
  */
 import type { Machine } from '../../sim/machine/machine.ts'
-import { type Problem, hasErrors } from '../../sim/machine/problem.ts'
+import type { Problem } from '../../sim/machine/problem.ts'
 
 type Check = (machine: Machine) => readonly Problem[]
 
-const UNCHECKED = 'cannot be checked, since a part of this page could not be fetched; try again'
-
-/** Why this machine cannot be used; null when it can. Without the checks it cannot. */
-function refusal(check: Check | null, machine: Machine): string | null {
-  if (!check) return UNCHECKED
-  const problems = check(machine)
-  return hasErrors(problems) ? problems.find(({ severity }) => severity === 'error')!.message : null
+const UNCHECKED: Problem = {
+  path: '',
+  severity: 'error',
+  message: 'cannot be checked, since a part of this page could not be fetched; try again',
 }
 
+/** Why this machine cannot be used; null when it can. Without the checks it cannot. */
+const refusal = (check: Check | null, machine: Machine): Problem | null =>
+  check ? (check(machine).find(({ severity }) => severity === 'error') ?? null) : UNCHECKED
+
 /** What is done in turn; it is given what tells why a machine cannot be used. */
-type Act<T> = (refused: (machine: Machine) => string | null) => T
+type Act<T> = (refused: (machine: Machine) => Problem | null) => T
 
 export function createJudge(load: () => Promise<Check>) {
   let check: Check | null = null

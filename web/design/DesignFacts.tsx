@@ -1,16 +1,15 @@
 /** The right column of Design: what follows from the parameters, and what the checks say of them. */
 import { useMemo } from 'react'
 import { checkMachine } from '../../sim/machine/check.ts'
-import { fieldsOf } from '../../sim/machine/fields.ts'
 import { useMachine } from '../frame/workshop.ts'
 import { Problems } from '../instrument/Problems.tsx'
 import { ratioText } from '../instrument/reading-text.ts'
 import { ReadingsTable } from '../instrument/ReadingsTable.tsx'
 import { FormulaButton, Formulas } from '../instrument/use-formula.tsx'
 import { useSteady, useSteadySituation } from '../instrument/use-reading.ts'
-import { CHOICES } from './choices.ts'
 import { designFacts, lockingWords } from './facts.ts'
 import { goToField } from './go-to-field.ts'
+import { labelOfPath } from './labels.ts'
 import './design.css'
 import '../instrument/readings.css'
 
@@ -71,21 +70,14 @@ function Running() {
 function ProblemList() {
   const machine = useMachine((now) => now)
   const problems = useMemo(() => checkMachine(machine), [machine])
-  const labels = useMemo(
-    () => new Map([...fieldsOf(machine), ...CHOICES].map(({ path, label }) => [path, label])),
-    [machine],
-  )
+  const labelOf = useMemo(() => labelOfPath(machine), [machine])
   return (
     <>
       <h3>Checks</h3>
       {problems.length === 0 ? (
         <p className="small">Nothing stands against this machine.</p>
       ) : (
-        <Problems
-          problems={problems}
-          labelOf={(path) => labels.get(path) ?? path}
-          onGoTo={(path) => goToField(machine, path)}
-        />
+        <Problems problems={problems} labelOf={labelOf} onGoTo={(path) => goToField(machine, path)} />
       )}
     </>
   )

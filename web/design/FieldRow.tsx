@@ -14,11 +14,13 @@ interface FieldRowProps {
   readonly help: string
   /** Why the text in the field is not used; null when it is. */
   readonly refused: string | null
+  /** A way out of that, in one press */
+  readonly cure?: { readonly label: string; readonly act: () => void } | null | undefined
   readonly children: ReactNode
 }
 
 export function FieldRow(props: FieldRowProps) {
-  const { id, path, label, item = null, heading = null, unit, help, refused, children } = props
+  const { id, path, label, item = null, heading = null, unit, help, refused, cure, children } = props
   const [helpOpen, setHelpOpen] = useState(false)
   const warnings = useFieldProblems(path).filter(({ severity }) => severity !== 'note')
   return (
@@ -58,6 +60,11 @@ export function FieldRow(props: FieldRowProps) {
           </>
         )}
       </p>
+      {cure && (
+        <button type="button" className="button parameter-cure" onClick={cure.act}>
+          {cure.label}
+        </button>
+      )}
       <p className="parameter-about" id={`${id}-help`} hidden={!helpOpen}>
         {help}
       </p>

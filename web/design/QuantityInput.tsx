@@ -1,6 +1,7 @@
 /** A number with its unit as a leva input: typed as text with units, stepped by arrow keys, or dragged by its symbol. */
 import { type LevaInputProps, createPlugin, useInputContext } from 'leva/plugin'
 import { type KeyboardEvent, useEffect, useRef, useState } from 'react'
+import type { Machine } from '../../sim/machine/machine.ts'
 import { useWorkshop } from '../frame/workshop.ts'
 import { FieldRow } from './FieldRow.tsx'
 import { FieldSymbol } from './FieldSymbol.tsx'
@@ -9,6 +10,7 @@ import { fieldId } from './ids.ts'
 import {
   type QuantityInput,
   type QuantitySettings,
+  type Refusal,
   format,
   normalize,
   refusal,
@@ -25,7 +27,8 @@ function useTyping() {
   const { value, onUpdate, settings, emitOnEditStart, emitOnEditEnd } =
     useInputContext<LevaInputProps<number, QuantitySettings, string>>()
   const [draft, setDraft] = useState<string | null>(null)
-  const [refused, setRefused] = useState<string | null>(null)
+  const [refused, setRefused] = useState<Refusal | null>(null)
+  const { document: bench } = useWorkshop()
   const input = useRef<HTMLInputElement>(null)
   const before = useRef<number | null>(null)
   const newest = useRef('')
@@ -50,7 +53,7 @@ function useTyping() {
     setDraft(text)
     readFieldText(text, settings.field.unit, (read) => {
       if (newest.current !== text) return
-      if ('problem' in read) setRefused(read.problem)
+      if ('problem' in read) setRefused({ words: read.problem, freed: null })
       else take(read.value)
     })
   }
@@ -71,11 +74,20 @@ function useTyping() {
     if (before.current !== null) emitOnEditEnd()
     before.current = null
   }
-  return { text: draft ?? format(value), refused, input, type, finish, step, giveUp, settings }
+  const free = (freed: Machine) => {
+    bench.edit(() => freed)
+    setDraft(null)
+    setRefused(null)
+    if (before.current !== null) emitOnEditEnd()
+    before.current = null
+    input.current?.focus()
+  }
+  return { text: draft ?? format(value), refused, input, type, finish, step, giveUp, free, settings }
 }
 
 function QuantityField() {
-  const { text, refused, input, type, finish, step, giveUp, settings } = useTyping()
+  const { text, refused, input, type, finish, step, giveUp, free, settings } = useTyping()
+  const freed = refused?.freed
   const { announcer } = useWorkshop()
   const { field } = settings
   const id = fieldId(field.path)
@@ -106,7 +118,8 @@ function QuantityField() {
       heading={settings.heading}
       unit={isLong && unit}
       help={fieldHelp(settings)}
-      refused={refused}
+      refused={refused?.words ?? null}
+      cure={freed && { label: 'Let the centre distance follow', act: () => free(freed) }}
     >
       <span className="parameter-box">
         <FieldSymbol symbol={field.symbol} onSteps={step} onEnd={finish} />
@@ -124,7 +137,7 @@ function QuantityField() {
           onChange={(event) => type(event.target.value)}
           onBlur={() => {
             finish()
-            if (refused !== null) announcer.say(`${field.label}: not used, ${refused}`)
+            if (refused !== null) announcer.say(`${field.label}: not used, ${refused.words}`)
           }}
           onKeyDown={onKeyDown}
         />

@@ -1,11 +1,11 @@
 /** One section of the field table as a leva schema. leva splits keys at points, so its keys have none. */
 import type { Field, SectionName } from '../../sim/machine/field.ts'
-import { checkMachine } from '../../sim/machine/check.ts'
 import { fieldsOf, valueAt, withValue } from '../../sim/machine/fields.ts'
 import type { Machine } from '../../sim/machine/machine.ts'
 import type { DocumentStore } from '../store/document.ts'
 import { choiceInput } from './ChoiceInput.tsx'
 import { CHOICES, type Choice } from './choices.ts'
+import { fieldSettings } from './field-settings.ts'
 import { itemOf } from './field-text.ts'
 import { quantityInput } from './QuantityInput.tsx'
 
@@ -56,9 +56,7 @@ export function sectionSchema(document: DocumentStore, { fields, choices }: Sect
     levaKey(field.path),
     quantityInput({
       first: valueAt(machine, field.path),
-      field,
-      heading: itemOf(field) === itemOf(fields[place - 1]) ? null : itemOf(field),
-      judge: (value) => checkMachine(withValue(now(), field.path, value)),
+      ...fieldSettings(now, field, itemOf(field) === itemOf(fields[place - 1]) ? null : itemOf(field)),
       label: field.label,
       onChange: editBy<number>(document, (before, value) => withValue(before, field.path, value)),
       ...gesture,
