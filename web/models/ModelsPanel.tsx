@@ -1,4 +1,5 @@
 /** What can be taken away: parts for a printer, the scene, the drawing and the data sheet. */
+import { useLayoutEffect, useRef } from 'react'
 import { PaperPart } from './PaperPart.tsx'
 import { PrintPart } from './PrintPart.tsx'
 import { type Saving, useSaving } from './use-saving.ts'
@@ -19,11 +20,23 @@ export function ModelsPanel() {
 
 /** Stays at the lower edge of the panel, so that it is seen from every button. */
 function Progress({ saving: { progress, outcome, cancel } }: { readonly saving: Saving }) {
+  const words = useRef<HTMLParagraphElement>(null)
+  const button = useRef<HTMLButtonElement>(null)
+  const busy = progress !== null
+  // the button goes with the work, and with it the focus would go to nowhere
+  useLayoutEffect(() => {
+    const [word, cancelled] = [words.current, button.current]
+    return () => {
+      if (cancelled && document.activeElement === cancelled) word?.focus()
+    }
+  }, [busy])
   return (
-    <div className="models-progress" data-empty={progress === null && outcome === ''}>
-      <p role="status">{progress ?? outcome}</p>
-      {progress !== null && (
-        <button type="button" className="button" onClick={cancel}>
+    <div className="models-progress" data-empty={!busy && outcome === ''}>
+      <p role="status" tabIndex={-1} ref={words}>
+        {progress ?? outcome}
+      </p>
+      {busy && (
+        <button type="button" className="button" onClick={cancel} ref={button}>
           Cancel
         </button>
       )}
