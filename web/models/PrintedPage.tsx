@@ -5,14 +5,16 @@
 import { type ReactNode, useEffect, useMemo, useRef } from 'react'
 import { createPortal } from 'react-dom'
 import { type SheetRow, type SheetTable, gearDataSheet } from '../../sim/gear/data-sheet.ts'
+import { wheelBody } from '../../sim/shape/body.ts'
 import { checkMachine } from '../../sim/machine/check.ts'
 import type { Machine } from '../../sim/machine/machine.ts'
+import { fieldText } from '../design/field-text.ts'
 import { writeAddress } from '../file/address.ts'
 import { linkFor } from '../file/workshop-state.ts'
 import { useMachine, useWorkshop } from '../frame/workshop.ts'
 import { Problems } from '../instrument/Problems.tsx'
 import { type SheetDrawing, scaleText, sheetDrawing } from './drawing.ts'
-import { labelOfPath } from './labels.ts'
+import { labelOfPath } from '../design/labels.ts'
 import { FONT, indexPieces, innerSvg } from './marks.ts'
 import { rowText } from './row-text.ts'
 import './printed-page.css'
@@ -55,8 +57,9 @@ export function DataSheet() {
         <Picture drawing={drawing} />
         <p>
           Scale {scaleText(drawing.scale)} on paper except where told, if printed without fitting to the page.
-          Lengths in mm. Both wheels are the same part.
+          Lengths in mm. Both wheels are the same part. Ideal geometry, without tolerances: see sheet 2.
         </p>
+        <DrawnBore gearing={machine.gearing} />
       </Page>
       <Page machine={machine} sheet={2}>
         <div className="printed-tables">
@@ -69,6 +72,20 @@ export function DataSheet() {
         <p className="printed-link">{link}</p>
       </Page>
     </div>
+  )
+}
+
+/** The wheel is drawn whole even where the bore that was asked for leaves none; then the paper says which is which. */
+function DrawnBore({ gearing }: { readonly gearing: Machine['gearing'] }) {
+  const drawn = 2 * wheelBody(gearing).boreRadius
+  if (drawn >= gearing.boreDiameter) return null
+  return (
+    <p>
+      <b>
+        The bore of {fieldText(gearing.boreDiameter)} mm leaves no rim under the teeth. It is drawn as{' '}
+        {drawn.toFixed(2)} mm, the widest that leaves one.
+      </b>
+    </p>
   )
 }
 

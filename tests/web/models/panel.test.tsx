@@ -18,6 +18,19 @@ const page = (machine: Machine, element: React.ReactElement): string =>
   )
 const words = (html: string): string => html.replace(/<[^>]*>/g, ' ').replace(/\s+/g, ' ')
 
+test('a bore that is drawn narrower than asked for is told beside the drawing, and only then', () => {
+  const told = (boreDiameter: number) => {
+    const wide = { ...bootCleaner, gearing: { ...bootCleaner.gearing, boreDiameter } }
+    return words(page(wide, <DataSheet />))
+  }
+  expect(told(8)).not.toContain('leaves no rim')
+  const sheet = told(30)
+  // 0.8 of the rim 1.4 modules under the root circle of 35 mm (the rule of the checks, which print 23.5)
+  expect(sheet).toMatch(/The bore of 30 mm leaves no rim under the teeth. It is drawn as 23\.5\d mm/)
+  expect(sheet).toMatch(/at most 23\.5 mm to leave a rim/)
+  expect(sheet).toContain('without tolerances')
+})
+
 test('every button says its form and its unit', () => {
   const html = page(bootCleaner, <ModelsPanel />)
   for (const name of [
