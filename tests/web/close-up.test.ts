@@ -24,6 +24,9 @@ import {
   wheelPlay,
   wormPlay,
 } from '../../web/gears/contact-words.ts'
+import { setCuts, turnByHand } from '../../web/frame/frame.ts'
+import { createWorkshop } from '../../web/frame/workshop.ts'
+import { fieldsOf, followFrame, newTouching } from '../../web/gears/touching.ts'
 import { signsWith } from '../../web/gears/panels.ts'
 import { slidingSpan } from '../../web/gears/sliding.ts'
 import { backlashWords, leavingSide, micrometres, patternWords } from '../../web/gears/setting-words.ts'
@@ -193,6 +196,24 @@ test('words for a bearing pattern say where contact went and what it costs', () 
   expect(micrometres(0.01)).toBe('0 µm')
   expect(backlashWords(-38)).toMatch(/^It would jam/)
   expect(backlashWords(42)).toBe('42.0 µm of backlash are left.')
+})
+
+test('without backlash the flank that carries is the one of the sense in which the worm last turned', () => {
+  const machine = { ...bootCleaner, gearing: { ...bootCleaner.gearing, backlash: 0 } }
+  const { frame, bench } = createWorkshop(machine, 'light')
+  const touching = newTouching(machine, 'right', fieldsOf(machine))
+  const carries = () => {
+    followFrame(touching, frame)
+    return touching.carrying
+  }
+  const forth = carries()
+  setCuts(frame, true)
+  turnByHand(frame, -1000)
+  expect(carries()).toBe(-forth)
+  turnByHand(frame, 1000)
+  expect(carries()).toBe(forth)
+  bench.setState({ sense: -1 })
+  expect(carries()).toBe(-forth)
 })
 
 test('a panel brings its signs and takes them away, unless they are kept', () => {

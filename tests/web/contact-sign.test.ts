@@ -12,17 +12,18 @@ import { bootCleaner } from '../support/machines.ts'
 const layout = machineLayout(bootCleaner)
 const rig = createCameraRig(layout, { left: 0, top: 0, right: 0, bottom: 0 })
 
-function moment(play: Omit<Play, 'from'>, change: Partial<Moment> = {}): Moment {
+function moment(play: Omit<Play, 'from'>, sense: 1 | -1 = 1, change: Partial<Moment> = {}): Moment {
   const frame = {
     turns: noTurns(),
     play: { ...play, from: noTurns() },
     wormTurnsPerSecond: 0,
+    sense,
     needsFrame: false,
     anchors: {},
     advance: () => undefined,
     placed: () => undefined,
   }
-  return { frame, parts: newMovingParts(), rig, apart: 0, caseState: 'clear', sense: 1, ...change }
+  return { frame, parts: newMovingParts(), rig, apart: 0, caseState: 'clear', ...change }
 }
 
 /** Ends of the segments that are shown, x y z each, by side. */
@@ -62,7 +63,7 @@ test('both meshes show lines that lie between root and tip of the thread', () =>
 test('turning back puts the lines on the other flanks', () => {
   const middle = (ends: number[][]) => ends.reduce((sum, [, , z = 0]) => sum + z, 0) / ends.length
   const on = shownAt(moment(rigid)).right
-  const back = shownAt(moment(rigid, { sense: -1 })).right
+  const back = shownAt(moment(rigid, -1)).right
   expect(Math.abs(middle(on) - middle(back))).toBeGreaterThan(0.1 * layout.gears.axialPitch)
 })
 
@@ -75,9 +76,9 @@ test('a wheel that lies free within its play shows no line, and the other one go
 
 test('the side of its play on which a wheel lies tells the flank, whichever way the worm turned last', () => {
   const pushed = { left: -0.01, right: -0.01, half: 0.01 }
-  expect(shownAt(moment(pushed, { sense: -1 }))).toEqual(shownAt(moment(pushed, { sense: 1 })))
+  expect(shownAt(moment(pushed, -1))).toEqual(shownAt(moment(pushed, 1)))
 })
 
 test('nothing is shown while the parts are apart', () => {
-  expect(shownAt(moment(rigid, { apart: 0.4 })).visible).toBe(false)
+  expect(shownAt(moment(rigid, 1, { apart: 0.4 })).visible).toBe(false)
 })

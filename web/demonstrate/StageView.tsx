@@ -5,7 +5,7 @@ import { beginDrag, dragTo, drawnBy, endDrag, runFrame } from '../frame/frame.ts
 import { PlanView } from '../instrument/PlanView.tsx'
 import type { StageFrame } from '../scene/stage-props.ts'
 import { requestFrame } from '../scene/ticker.ts'
-import { IDEAL, NO_SIGNS } from '../store/view.ts'
+import { IDEAL, NO_SIGNS, type View } from '../store/view.ts'
 import { StageLabels } from './StageLabels.tsx'
 import { useFreeArea } from './free-area.ts'
 import { useReducedMotion } from './reduced-motion.ts'
@@ -28,6 +28,9 @@ function useStageFrame(painters: ReadonlySet<() => void>): StageFrame {
       get wormTurnsPerSecond() {
         return frame.drawnSpeed
       },
+      get sense() {
+        return frame.sense
+      },
       get needsFrame() {
         return frame.motion !== 'still'
       },
@@ -35,6 +38,10 @@ function useStageFrame(painters: ReadonlySet<() => void>): StageFrame {
     [frame, painters],
   )
 }
+
+/** Where there are no panels, nothing leads away from a close view, and the marks could not be counted there. */
+const notClose = ({ view, camera }: View): View['view'] =>
+  camera === null && (view.name === 'mesh' || view.name === 'worm') ? { ...view, name: 'gears' } : view
 
 function Picture() {
   const { view, frame, prediction } = useWorkshop()
@@ -59,7 +66,7 @@ function Picture() {
         caseState={state.caseState}
         motorCut={state.motorCut}
         apart={state.apart}
-        view={state.view}
+        view={open ? state.view : notClose(state)}
         marks
         arrows={!asking}
         quality={state.quality}

@@ -51,6 +51,8 @@ export interface Frame {
   cuts: boolean
   /** Worm speed as it is drawn [turn/s of screen time] */
   drawnSpeed: number
+  /** Sense about +z in which the worm last turned, or is about to */
+  sense: 1 | -1
   /** Called after every frame, in the order they came: counters, tape, plan view. */
   readonly painters: Set<() => void>
   /** Asks for a frame, because something changed that no frame was under way to show. */
@@ -75,6 +77,7 @@ export function createFrame(drive: Drive, input: DriveInput): Frame {
     stopping: false,
     cuts: false,
     drawnSpeed: 0,
+    sense: input.sense,
     painters: new Set(),
     wake: () => undefined,
   }
@@ -259,6 +262,8 @@ export function show(frame: Frame): void {
 
 /** Whatever moved the worm, the wheels follow before anything is shown; within a frame it goes one way. */
 function paint(frame: Frame): void {
+  const turned = ticksBetween(frame.play.from, frame.state.turns)
+  if (turned !== 0) frame.sense = turned > 0 ? 1 : -1
   followPlay(frame.play, frame.state.turns)
   for (const painter of frame.painters) painter()
 }

@@ -40,10 +40,10 @@ export const newTouching = (
 })
 
 /** Brings it to where the frame is now. */
-export function followFrame(touching: Touching, { state, play, input }: Frame): void {
+export function followFrame(touching: Touching, { state, play, sense }: Frame): void {
   const { side, place, fields, backlash, hand } = touching
   placeMesh(place, side, fields[0].signedParameter, wormFraction(state.turns), play[side])
-  touching.carrying = carryingFlank(place.play, backlash, hand, input.sense)
+  touching.carrying = carryingFlank(place.play, backlash, hand, sense)
   const field = fields[touching.carrying < 0 ? 0 : 1]
   touching.lines = touching.carrying === 0 ? 0 : linesTouching(field, place.wheel)
 }

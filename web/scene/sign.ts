@@ -11,8 +11,6 @@ export interface Moment {
   readonly rig: CameraRig
   readonly apart: number
   readonly caseState: CaseState
-  /** Sense in which the worm last turned */
-  readonly sense: 1 | -1
 }
 
 export interface Sign {

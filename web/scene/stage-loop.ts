@@ -35,8 +35,6 @@ export interface StageLoop {
   caseState: CaseState
   reducedMotion: boolean
   readonly landing: Landing
-  /** Sense in which the worm last turned. */
-  sense: 1 | -1
   /** Mean time between frames while it runs [s] */
   interval: number
   /** The poses that the shadow map was last drawn for. */
@@ -78,7 +76,6 @@ export function createStageLoop(
     caseState: 'clear',
     reducedMotion: false,
     landing: newLanding(),
-    sense: 1,
     interval: DISPLAY_INTERVAL,
     shadowed: newPoses(),
     shadowDue: true,
@@ -137,12 +134,11 @@ export function runStageFrame(loop: StageLoop, elapsed: number): boolean {
   writePoses(poses, loop.plan, frame.turns, loop.apart, frame.play)
   applyPoses(parts, poses)
   const speed = frame.wormTurnsPerSecond
-  if (speed !== 0) loop.sense = speed > 0 ? 1 : -1
   const turned = speed * loop.interval
   const close = isClose(rig)
   const arrows = loop.arrows && loop.apart === 0 && loop.caseState !== 'closed' && !close
   showPointers(parts, !close)
-  const fast = showMotion(parts, bodies.layout, turned, loop.sense, loop.marks, arrows)
+  const fast = showMotion(parts, bodies.layout, turned, frame.sense, loop.marks, arrows)
   loop.materials.setStripe(loop.marks && !fast)
   for (let i = 0; i < loop.signs.length; i++) loop.signs[i]!.paint(loop)
   writeAnchors(frame, loop.anchors, poses, rig.camera, rig.width, rig.height, loop.scratch)

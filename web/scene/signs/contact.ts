@@ -75,12 +75,12 @@ export function contactSign(gearing: GearNumbers): Sign {
   const hand = handSign(gearing.hand)
   return {
     object: lines.group,
-    paint({ frame, rig, apart, sense }) {
+    paint({ frame, rig, apart }) {
       let count = 0
       angle[0] = 2 * Math.PI * wormFraction(frame.turns)
       for (let n = 0; n < SIDES.length; n++) {
         const side = SIDES[n]!
-        const pushed = pushes(frame.play, side, sense)
+        const pushed = pushes(frame.play, side, frame.sense)
         if (pushed === 0) continue
         const pen = pushed * hand > 0 ? pens.minus : pens.plus
         writeContactLines(pen.points, pen.counts, pen.field, side, angle)
