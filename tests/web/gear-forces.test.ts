@@ -1,3 +1,5 @@
+import { createElement } from 'react'
+import { renderToStaticMarkup } from 'react-dom/server'
 import { expect, test } from 'vitest'
 import { radialLoad } from '../../sim/gear/mesh-forces.ts'
 import {
@@ -7,8 +9,10 @@ import {
   headWords,
   oneBearingWords,
   sharedTorques,
+  thrustArrows,
   wormForces,
 } from '../../web/gears/forces.ts'
+import { ForcePicture } from '../../web/gears/ForcePicture.tsx'
 import { bootCleaner } from '../support/machines.ts'
 import { near } from '../support/near.ts'
 
@@ -87,6 +91,28 @@ test('what cancels stands against its like, what adds goes the same way', () => 
   expect(arrows.filter(({ kind }) => kind === 'bearing').map(({ vector }) => vector[2])).toEqual([
     expect.closeTo(-60, 9),
   ])
+})
+
+test('both meshes together push before the end of the shaft; one alone is its own sum', () => {
+  const arrows = (loads: 'equal' | 'unequal' | 'one') =>
+    thrustArrows(wormForces(gearing, sharedTorques(evenly, loads), 1, between), 40)
+  for (const loads of ['equal', 'unequal'] as const)
+    expect(arrows(loads)).toEqual([
+      { at: [0, 0, 40], vector: [0, 0, expect.closeTo(60, 9)], label: 'Together 60.0 N', kind: 'sum' },
+    ])
+  expect(arrows('one')).toEqual([])
+})
+
+test.each([
+  { hand: 'right', rises: true },
+  { hand: 'left', rises: false },
+] as const)('the drawn threads of a $hand-hand worm lie as they do from above', ({ hand, rises }) => {
+  const forces = wormForces({ ...gearing, hand }, evenly, 1, between)
+  const drawn = renderToStaticMarkup(createElement(ForcePicture, { forces, hand }))
+  const threads = /<g class="force-worm">.*?<\/g>/.exec(drawn)?.[0] ?? ''
+  const lines = [...threads.matchAll(/d="M[\d.]+ ([\d.]+)L[\d.]+ ([\d.]+)"/g)]
+  expect(lines).toHaveLength(4)
+  for (const [, left, right] of lines) expect(Number(right) < Number(left)).toBe(rises)
 })
 
 test('the words follow the loads', () => {

@@ -1,15 +1,16 @@
 /** One mesh in one plane, drawn large and in step with the machine. */
 import { type RefObject, useDeferredValue, useEffect, useMemo, useRef, useState } from 'react'
 import type { ContactField } from '../../sim/gear/contact-field.ts'
+import { contactRatio } from '../../sim/gear/contact-ratio.ts'
 import type { Side } from '../../sim/gear/gear-numbers.ts'
 import { axialPitch } from '../../sim/gear/proportions.ts'
 import type { Machine } from '../../sim/machine/machine.ts'
 import { useView, useWorkshop } from '../frame/workshop.ts'
 import { MarkSign } from '../instrument/MarkSign.tsx'
-import { givenFigure } from '../instrument/reading-text.ts'
+import { figure, givenFigure, quantityText } from '../instrument/reading-text.ts'
 import { closeUp, gapTimes, widestPlane } from './close-up.ts'
 import { attachCloseUp } from './close-up-surface.ts'
-import { touchWords } from './contact-words.ts'
+import { touchWords, wormPlay } from './contact-words.ts'
 import { MeshActions } from './MeshActions.tsx'
 import { keepSign } from './panels.ts'
 import { Slider } from './Slider.tsx'
@@ -73,12 +74,13 @@ export function CloseUpFigure({ onSide, ...mesh }: MeshChosen & { readonly onSid
         role="img"
         aria-label={`Section of worm and ${side} wheel, seen from above, ${placeWords(plane)}`}
       />
+      <KeyNumbers gearing={gearing} />
+      <MeshActions />
       <p className="small">
         Seen from above, the thread grey, drawn {size} times life size. Dots: where they touch
         {gearing.wheelForm === 'helical' && ', empty where that is outside this plane'}. Line: the path on
         which contact runs. Cross: pitch point.
       </p>
-      <MeshActions />
       <Slider
         label="Plane"
         least={-widest}
@@ -91,6 +93,23 @@ export function CloseUpFigure({ onSide, ...mesh }: MeshChosen & { readonly onSid
       {times > 1 && <Switch label={`Gap drawn ${times} times as wide`} on={wide} onChange={setWide} />}
       <KeepLines />
     </section>
+  )
+}
+
+/** The two that are asked for first; all of them stand below. */
+function KeyNumbers({ gearing }: Pick<Machine, 'gearing'>) {
+  const { total } = useMemo(() => contactRatio(gearing), [gearing])
+  return (
+    <dl className="key-numbers">
+      <div>
+        <dt className="small">Contact ratio</dt>
+        <dd className="number">{figure(total)}</dd>
+      </div>
+      <div>
+        <dt className="small">Lost motion, worm</dt>
+        <dd className="number">{quantityText(wormPlay(gearing), '°')}</dd>
+      </div>
+    </dl>
   )
 }
 

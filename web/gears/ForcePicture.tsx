@@ -1,16 +1,20 @@
 /** The worm from above with everything that pushes it: arrows that meet cancel, arrows along it add. */
+import type { GearNumbers } from '../../sim/gear/gear-numbers.ts'
+import { handSign } from '../../sim/gear/wheel-motion.ts'
 import type { Vector } from '../../sim/gear/mesh-forces.ts'
 import { quantityText } from '../instrument/reading-text.ts'
 import type { WormForces } from './forces.ts'
 
 const WIDTH = 312
-const HEIGHT = 300
+const HEIGHT = 264
 const MIDDLE = WIDTH / 2
 /** Half the worm, and the length of the largest arrow [px] */
 const HALF = 24
 const LONGEST = 62
 const SHORTEST = 7
 const HEAD = 9
+/** How far below its bearing the arrow of a thrust reaches [px] */
+const BEYOND = 26
 /** Less than this across a bearing is rounding [N] */
 const NEGLIGIBLE = 1e-6
 /** Room above and below for the places of the bearings */
@@ -144,7 +148,7 @@ function Bearing({
         )
       })}
       <Arrow x={MIDDLE - sideways / 2} y={y} dx={sideways} dy={0} of="bearing" />
-      <Arrow x={MIDDLE} y={y - along / 2} dx={0} dy={along} of="bearing" />
+      <Arrow x={MIDDLE} y={y + BEYOND - Math.max(along, 0)} dx={0} dy={along} of="bearing" />
       <Text x={8} y={y + 5} at="start">
         {across > NEGLIGIBLE ? `${name}, ${quantityText(across, 'N')} across` : name}
       </Text>
@@ -157,7 +161,12 @@ function Bearing({
   )
 }
 
-export function ForcePicture({ forces }: { readonly forces: WormForces }) {
+interface ForcePictureProps {
+  readonly forces: WormForces
+  readonly hand: GearNumbers['hand']
+}
+
+export function ForcePicture({ forces, hand }: ForcePictureProps) {
   const { mesh, bearings, at } = forces
   const { onWormFromRight: right, onWormFromLeft: left } = mesh
   const last = Math.max(at.front, 0)
@@ -167,6 +176,8 @@ export function ForcePicture({ forces }: { readonly forces: WormForces }) {
   const scale = largest > 0 ? LONGEST / largest : 0
   const y = toY(0)
   const overhung = at.front < 0
+  // From above the threads of a right-hand worm lie like the stroke of a Z.
+  const rise = 4 * handSign(hand)
   return (
     <svg
       className="force-picture"
@@ -185,7 +196,7 @@ export function ForcePicture({ forces }: { readonly forces: WormForces }) {
       <g className="force-worm">
         <rect x={MIDDLE - HALF} y={y - 40} width={2 * HALF} height="80" />
         {[-30, -10, 10, 30].map((dy) => (
-          <path key={dy} d={`M${MIDDLE - HALF} ${y + dy + 4}L${MIDDLE + HALF} ${y + dy - 4}`} />
+          <path key={dy} d={`M${MIDDLE - HALF} ${y + dy + rise}L${MIDDLE + HALF} ${y + dy - rise}`} />
         ))}
       </g>
       <Bearing y={toY(at.front)} force={bearings.A} scale={scale} name="A" />

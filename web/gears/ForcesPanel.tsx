@@ -1,6 +1,6 @@
 /** What both meshes do to the worm and its bearings: what cancels, what adds. */
 import { type BearingReactions, radialLoad } from '../../sim/gear/mesh-forces.ts'
-import { useView, useWorkshop } from '../frame/workshop.ts'
+import { useMachine, useView, useWorkshop } from '../frame/workshop.ts'
 import { quantityText } from '../instrument/reading-text.ts'
 import { MarkSign } from '../instrument/MarkSign.tsx'
 import type { ForceLoads, Support } from '../store/view.ts'
@@ -35,13 +35,15 @@ export function ForcesPanel() {
   const workshop = useWorkshop()
   const { view } = workshop
   const { forces, steady } = useForces()
+  const hand = useMachine(({ gearing }) => gearing.hand)
   const loads = useView((state) => state.forceLoads)
   const support = useView((state) => state.support)
   const kept = useView(({ keptSigns }) => keptSigns.includes('forces'))
   return (
     <div className="gear-panel">
-      <section>
+      <section aria-label="Forces on the worm">
         <h2 className="gear-head">{headWords(forces)}</h2>
+        <ForcePicture forces={forces} hand={hand} />
         <Choice
           label="Loads on the wheels"
           choices={LOADS}
@@ -49,9 +51,6 @@ export function ForcesPanel() {
           onChange={(forceLoads) => view.setState({ forceLoads })}
         />
         <p className="small">{loadWords(loads, steady)}</p>
-      </section>
-      <section aria-label="Forces on the worm">
-        <ForcePicture forces={forces} />
         <ForceTable rows={forceRows(forces)} />
         <p className="small">
           Plus is to the right, up, and towards you. Ring with a point: up; with a cross: down.

@@ -19,6 +19,14 @@ const ROOMY = 150
 const INK = '#12181d'
 const WHITE = '#ffffff'
 
+/** Of forces along the worm: whether those to the front (+1) or to the back (-1) end where they act. */
+const FRONT_IS_INWARDS: Readonly<Record<ForceArrow['kind'], 1 | 0 | -1>> = {
+  adds: 0,
+  sum: -1,
+  cancels: 0,
+  bearing: 1,
+}
+
 interface Placed {
   readonly kind: ForceArrow['kind']
   readonly tail: Vector3
@@ -29,14 +37,14 @@ interface Placed {
 
 /**
  * All to one scale, but none too short to be seen. A force that pushes inwards ends where it acts, any other begins
- * there; so does the sum, which acts at the end of the shaft.
+ * there. The sum acts at the end of the shaft and stands before it; what a bearing answers stands behind the bearing.
  */
 function placed(arrow: ForceArrow, scale: number, shortest: number, minor: boolean): Placed {
   const at = new Vector3(...arrow.at)
   const along = new Vector3(...arrow.vector)
   const length = Math.max(shortest, scale * along.length())
   along.normalize()
-  const inwards = along.x * at.x + along.y * at.y < 0 || (arrow.kind === 'sum' && along.z < 0)
+  const inwards = along.x * at.x + along.y * at.y < 0 || along.z * FRONT_IS_INWARDS[arrow.kind] > 0
   const tail = inwards ? at.clone().addScaledVector(along, -length) : at
   const head = tail.clone().addScaledVector(along, length)
   const label = inwards ? { at: tail, from: head } : { at: head, from: tail }

@@ -27,6 +27,13 @@ const ROUNDS = 12
 const ROOM = 4
 /** Where words wait that are left out [px] */
 const OUT_OF_THE_WAY = -10_000
+/** From what covers the picture, and from its edges; a close view fades into its left side [px]. */
+const EDGE = 6
+const FADE = 56
+
+/** Keeps words of half the size `half` between two edges, before all from the first one [px]. */
+const within = (at: number, half: number, from: number, to: number): number =>
+  Math.max(from + half, Math.min(to - half, at))
 
 /**
  * Moves words that lie on others apart, the shorter way.
@@ -65,7 +72,7 @@ export function createLabels(canvas: HTMLCanvasElement, labels: readonly Label[]
   const written = new Float32Array(2 * labels.length).fill(Number.NaN)
   const [end, start] = [new Vector3(), new Vector3()]
   return {
-    place({ camera, width, height }, shown, roomy) {
+    place({ camera, width, height, free }, shown, roomy) {
       layer.hidden = !shown
       if (!shown) return
       for (let n = 0; n < tags.length; n++) {
@@ -84,6 +91,11 @@ export function createLabels(canvas: HTMLCanvasElement, labels: readonly Label[]
       makeWay(places, halves)
       for (let n = 0; n < tags.length; n++) {
         const [x, y] = [2 * n, 2 * n + 1]
+        if (!tags[n]!.hidden) {
+          const left = free.left > 0 ? free.left + FADE : EDGE
+          places[x] = within(places[x]!, halves[x]!, left, width - free.right - EDGE)
+          places[y] = within(places[y]!, halves[y]!, free.top + EDGE, height - free.bottom - EDGE)
+        }
         const still = Math.abs(places[x]! - written[x]!) < STIR && Math.abs(places[y]! - written[y]!) < STIR
         if (still) continue
         written[x] = places[x]!
