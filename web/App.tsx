@@ -7,7 +7,6 @@ import { useKeys } from './bar/keys.ts'
 import { Caption } from './demonstrate/Caption.tsx'
 import { SpokenSummary } from './demonstrate/SpokenSummary.tsx'
 import { StageButtons } from './demonstrate/StageButtons.tsx'
-import { StageNote } from './demonstrate/StageNote.tsx'
 import { StageView } from './demonstrate/StageView.tsx'
 import { Transport } from './demonstrate/Transport.tsx'
 import { useReducedMotion } from './demonstrate/reduced-motion.ts'
@@ -16,7 +15,15 @@ import { setCuts } from './frame/frame.ts'
 import { useView, useWorkshop } from './frame/workshop.ts'
 import { Panel } from './gears/Panel.tsx'
 import { TurnBand } from './instrument/TurnBand.tsx'
-import { DesignSheet, ForceArrowsFeed, KeysSheet, PartCard, PredictionSheet, fetchLater } from './later.ts'
+import {
+  DesignSheet,
+  ForceArrowsFeed,
+  KeysSheet,
+  PartCard,
+  PredictionSheet,
+  StageNote,
+  fetchLater,
+} from './later.ts'
 import { MeasureNotYet } from './measure/MeasureNotYet.tsx'
 import type { OpenBench } from './opening.ts'
 import { WAYS, type Way } from './store/view.ts'
@@ -93,7 +100,7 @@ export function App({ autosave, opened }: AppProps) {
       <main className="stage-area">
         {way !== 'demonstrate' && <h1 className="unseen">{WAYS.find((each) => each.way === way)?.label}</h1>}
         <StageView />
-        <StageNote />
+        <Suspense>{ready && <StageNote />}</Suspense>
       </main>
       <footer className="band">
         {!asking && <Transport />}

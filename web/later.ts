@@ -8,6 +8,7 @@ const loaders = {
   formula: () => import('./instrument/FormulaPanel.tsx'),
   design: () => import('./design/DesignSheet.tsx'),
   facts: () => import('./design/DesignFacts.tsx'),
+  note: () => import('./demonstrate/StageNote.tsx'),
   keys: () => import('./bar/KeysSheet.tsx'),
   machines: () => import('./file/MachineSheet.tsx'),
   checks: judge.fetch,
@@ -30,6 +31,7 @@ export const ContactPanel = lazy(async () => ({ default: (await loaders.contact(
 export const ForcesPanel = lazy(async () => ({ default: (await loaders.forces()).ForcesPanel }))
 export const TimingPanel = lazy(async () => ({ default: (await loaders.timing()).TimingPanel }))
 export const ModelsPanel = lazy(async () => ({ default: (await loaders.models()).ModelsPanel }))
+export const StageNote = lazy(async () => ({ default: (await loaders.note()).StageNote }))
 export const KeysSheet = lazy(async () => ({ default: (await loaders.keys()).KeysSheet }))
 export const ForceArrowsFeed = lazy(async () => ({ default: (await loaders.arrows()).ForceArrowsFeed }))
 
