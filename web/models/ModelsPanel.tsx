@@ -21,14 +21,12 @@ export function ModelsPanel() {
 /** Stays at the lower edge of the panel, so that it is seen from every button. */
 function Progress({ saving: { progress, outcome, cancel } }: { readonly saving: Saving }) {
   const words = useRef<HTMLParagraphElement>(null)
-  const button = useRef<HTMLButtonElement>(null)
+  const held = useRef(false)
   const busy = progress !== null
   // the button goes with the work, and with it the focus would go to nowhere
   useLayoutEffect(() => {
-    const [word, cancelled] = [words.current, button.current]
-    return () => {
-      if (cancelled && document.activeElement === cancelled) word?.focus()
-    }
+    if (!busy && held.current) words.current?.focus()
+    held.current = false
   }, [busy])
   return (
     <div className="models-progress" data-empty={!busy && outcome === ''}>
@@ -36,7 +34,13 @@ function Progress({ saving: { progress, outcome, cancel } }: { readonly saving: 
         {progress ?? outcome}
       </p>
       {busy && (
-        <button type="button" className="button" onClick={cancel} ref={button}>
+        <button
+          type="button"
+          className="button"
+          onClick={cancel}
+          onFocus={() => (held.current = true)}
+          onBlur={() => (held.current = false)}
+        >
           Cancel
         </button>
       )}
