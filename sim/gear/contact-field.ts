@@ -46,7 +46,7 @@ export function contactField(gearing: GearNumbers, sigma: Flank): ContactField {
     signedParameter: handSign(gearing.hand) * pairProportions(gearing).screwParameter,
     lag: sigma * thinning('worm', gearing),
     // A face with a throat can hold a line in two pieces.
-    lines: 2 * (Math.floor((last - first) / px) + 1),
+    lines: 2 * (Math.floor(Math.max(0, last - first) / px) + 1),
     stride: table.planes + 2,
     moment: new Float64Array(1),
   }

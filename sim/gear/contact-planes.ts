@@ -16,8 +16,8 @@ function facePlanes(cutter: SpaceCutter, wheelWidth: number, pieces: number): nu
 }
 
 /**
- * Those of them that hold what is asked for, from one end of such a stretch of the face to the other; the
- * mid-plane alone where none does. At large leads a flank ends before the face does, on one side.
+ * Those of them that hold what is asked for, from one end of such a stretch of the face to the other. At large
+ * leads a flank ends before the face does, on one side.
  */
 export function contactPlanes(
   cutter: SpaceCutter,
@@ -29,7 +29,7 @@ export function contactPlanes(
   const held = all.map(holds)
   const first = held.indexOf(true)
   const last = held.lastIndexOf(true)
-  if (first < 0) return [0]
+  if (first < 0) return []
   const planes = all.slice(first, last + 1)
   const low = first > 0 ? lastPlace(all[first]!, all[first - 1]!, holds, HALVINGS) : planes[0]!
   const high = last + 1 < all.length ? lastPlace(all[last]!, all[last + 1]!, holds, HALVINGS) : planes.at(-1)!

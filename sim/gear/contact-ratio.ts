@@ -47,6 +47,7 @@ export function contactRatio(gearing: GearNumbers): ContactRatio {
   const range = (y: number) => activeRange(cutter, 1, y)
   const ends = (y: number) => rangeEnds(cutter.generation, 1, range(y), y)
   const at = contactPlanes(cutter, gearing.wheelWidth, PLANES, (y) => range(y).used)
+  if (at.length === 0) return { midPlane: 0, total: 0, reach: 0 }
   const all = at.map(ends)
   const last = largest(
     at,
@@ -59,8 +60,9 @@ export function contactRatio(gearing: GearNumbers): ContactRatio {
     (y) => -ends(y)[0].shift,
   )
   const [from, to] = ends(0)
+  const midPlane = range(0).used ? (to.shift - from.shift) / px : 0
   const reach = Math.max(...all.flat().map(({ height }) => Math.abs(height)))
-  return { midPlane: (to.shift - from.shift) / px, total: (last - first) / px, reach }
+  return { midPlane, total: (last - first) / px, reach }
 }
 
 /**

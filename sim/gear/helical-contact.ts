@@ -14,7 +14,7 @@ import type { Flank } from './wheel-flank.ts'
 import { handSign } from './wheel-motion.ts'
 
 export interface HelicalContact {
-  /** t [mm] where the worm's tip ends contact (> 0) and where the wheel's tip does (< 0) */
+  /** t [mm] where the worm's tip or the end of the wheel's flank ends contact (> 0), and the wheel's tip (< 0) */
   readonly wormEnd: number
   readonly wheelEnd: number
   /** t0 [mm]: where z = 0 */
@@ -43,7 +43,10 @@ export function helicalContact(gearing: GearNumbers): HelicalContact {
   const ny = Math.cos(n) * Math.sin(g)
   const nz = Math.cos(n) * Math.cos(g)
   const middle = (a - r1 - r2) / nx
-  const wormEnd = root(nx * nx + ny * ny, r1 * nx, r1 * r1 - pair.tipRadiusWorm ** 2, 1)
+  const wormTip = root(nx * nx + ny * ny, r1 * nx, r1 * r1 - pair.tipRadiusWorm ** 2, 1)
+  // where the line touches the wheel's base cylinder its flank ends
+  const flankEnd = middle + (r2 * nx) / (nx * nx + nz * nz)
+  const wormEnd = Math.min(wormTip, flankEnd)
   // In u = t - t0: (r2 - u nx)^2 + (u nz)^2 = ra2^2
   const fromMiddle = root(nx * nx + nz * nz, -r2 * nx, r2 * r2 - pair.throatRadiusWheel ** 2, -1)
   const wheelEnd = middle + fromMiddle
@@ -55,7 +58,7 @@ export function helicalContact(gearing: GearNumbers): HelicalContact {
     ratio: (wormEnd - wheelEnd) / (px * nz),
     reach: nz * Math.max(Math.abs(wormEnd - middle), Math.abs(fromMiddle)),
     faceNeeded: 2 * most * ny,
-    undercut: wormEnd - middle > (r2 * nx) / (nx * nx + nz * nz),
+    undercut: wormTip > flankEnd,
     direction: [nx, -handSign(gearing.hand) * ny, nz],
     pair,
   }

@@ -72,7 +72,8 @@ function throatedGrid(gearing: GearNumbers, sigma: Flank, pieces: number, points
   const cutter = playlessCutter(gearing)
   const g = cutter.generation
   const exists = (plane: number) => activeRange(cutter, sigma, plane).exists
-  const y = Float64Array.from(contactPlanes(cutter, gearing.wheelWidth, pieces, exists))
+  const planes = contactPlanes(cutter, gearing.wheelWidth, pieces, exists)
+  const y = Float64Array.from(planes.length > 0 ? planes : [0])
   const tip = new Float64Array(y.length)
   const foot = new Float64Array(y.length)
   let [first, last] = [Infinity, -Infinity]

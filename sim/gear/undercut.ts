@@ -24,7 +24,7 @@ import { noEdge, type SpaceCutter, spaceCutter, writeSpaceEdge } from './wheel-s
 const DIFFERENCE = 1e-5
 /** Angle [rad] by which more may be cut away than a flank's own rounding shows */
 const UNNOTICED = 1e-7
-/** From the tip of the cutter to that of the wheel, in search of the flank */
+/** From the tip of the cutter to that of the wheel, in search of where a flank begins or ends */
 const STEPS = 64
 
 /** d2z0/dx2 */
@@ -103,10 +103,18 @@ function leastPlace(cutter: SpaceCutter, sigma: Flank, y: number, tipRadius: num
   const { generation: g } = cutter
   const inner = Math.sqrt(Math.max(0, g.form.leastRadius ** 2 - y * y))
   const thins = (x: number) => sigma * rackSlope(g, sigma, x, y) < 0
-  return lastPlace(cutterEnd(cutter, y), Math.max(g.centreDistance - tipRadius, inner), thins)
+  const end = cutterEnd(cutter, y)
+  const wanted = Math.max(g.centreDistance - tipRadius, inner)
+  let thinning = end
+  for (let i = 1; i <= STEPS; i++) {
+    const x = end + ((wanted - end) * i) / STEPS
+    if (!thins(x)) return lastPlace(thinning, x, thins)
+    thinning = x
+  }
+  return wanted
 }
 
-/** Whether the flank that the rack point x makes is what the whole cutter leaves there, and not cut away by another part of it. */
+/** Whether what the rack point x makes is still there when the whole cutter has passed. */
 function isLeft(cutter: SpaceCutter, sigma: Flank, y: number, x: number): boolean {
   const { radius, chi } = flankPoint(cutter.generation, sigma, x, y)
   const edge = noEdge()
@@ -122,7 +130,8 @@ export function activeRange(cutter: SpaceCutter, sigma: Flank, y: number): Activ
   const inside = (x: number) => !(flankPoint(g, sigma, x, y).radius > tipRadius)
   const exists = fillet > least && inside(fillet)
   const outermost = exists ? lastPlace(fillet, least, inside) : fillet
-  const left = (x: number) => isLeft(cutter, sigma, y, x)
+  // between the two the flank may leave the blank and come back
+  const left = (x: number) => inside(x) && isLeft(cutter, sigma, y, x)
   const tip = exists ? lastPlace(fillet, outermost, left) : fillet
   const reached = Math.min(Math.sqrt(Math.max(0, limits.wormTip ** 2 - y * y)), fillet)
   const end = Math.max(tip, reached)

@@ -119,3 +119,16 @@ test('undercut begins at the base cylinder: 20 teeth are whole at 20 deg, 12 are
   const [x, , z] = helicalPoint(contact, 1, t)
   near(Math.hypot(a - x, z), helicalTooth({ ...plain, wheelTeeth: 12 }).baseRadius, 1e-12)
 })
+
+test('contact of an undercut wheel ends at the base cylinder, with no contact below it', () => {
+  for (const pair of [
+    { ...plain, wheelTeeth: 12 },
+    { ...plain, wormStarts: 5, wheelTeeth: 8, diameterQuotient: 18, pressureAngle: 10.6 },
+  ]) {
+    const contact = helicalContact(pair)
+    const { centreDistance, referenceRadiusWheel, axialPressureAngle } = pairProportions(pair)
+    const [x, , z] = helicalPoint(contact, 1, contact.wormEnd)
+    const base = referenceRadiusWheel * Math.cos(axialPressureAngle)
+    near(Math.hypot(centreDistance - x, z), base, 1e-9)
+  }
+})
