@@ -135,6 +135,37 @@ describe('size over balls', () => {
     near(valueOf(fine, 'M_1'), d1 - T / Math.tan(A) + W * (1 + 1 / Math.sin(A)), 0.001)
   })
 
+  /**
+   * A worm ZI is a helical gear of z1 teeth: inv alphaM = inv alphat + DM/(z mn cos alphan) - (pi/2 + jx/m)/z, and
+   * M = d cos alphat/cos alphaM + DM. Any text on measuring helical gears over balls, from memory.
+   */
+  test.each([
+    [1, 10, 20, 0],
+    [2, 10, 20, 0.1],
+    [4, 9, 22, 0],
+    [3, 14, 25, 0.2],
+  ])('%i starts, q %d, %d deg, backlash %d mm: that of a helical gear', (z, q, angle, backlash) => {
+    const shape = { wormStarts: z, diameterQuotient: q, pressureAngle: angle, wheelTeeth: 41 }
+    const pair: GearNumbers = { ...oneToTwenty, ...shape, profile: 'ZI', backlash }
+    const involute = (alpha: number) => Math.tan(alpha) - alpha
+    const normal = (angle * Math.PI) / 180
+    const lead = Math.atan(z / q)
+    const transverse = Math.atan(Math.tan(normal) / Math.sin(lead))
+    const D = valueOf(pair, 'D_M')
+    const m = pair.axialModule
+    const wanted =
+      involute(transverse) +
+      D / (z * m * Math.cos(lead) * Math.cos(normal)) -
+      (Math.PI / 2 + backlash / m) / z
+    let [low, high] = [0, Math.PI / 2]
+    for (let i = 0; i < 80; i++) {
+      const middle = (low + high) / 2
+      if (involute(middle) < wanted) low = middle
+      else high = middle
+    }
+    near(valueOf(pair, 'M_1'), (q * m * Math.cos(transverse)) / Math.cos(low) + D, 1e-9)
+  })
+
   test.each(pairs.map((pair) => ({ name: pairName(pair), pair: { ...pair, backlash: 0.1 } })))(
     'ball and pin of $name touch the flank and nowhere enter it',
     ({ pair }) => {
