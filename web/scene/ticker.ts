@@ -19,7 +19,8 @@ export interface Ticker {
 
 /**
  * `draw` makes one picture and says whether another must follow; `waits` says that a frame which was asked for is not
- * worth drawing, because something is under way that will ask again.
+ * worth drawing, because something is under way that will ask again. The first frame after a rest counts the time
+ * since it was asked for, so that a move is not one slow picture late.
  */
 export function createTicker(
   draw: (elapsed: number) => boolean,
@@ -27,16 +28,20 @@ export function createTicker(
   cost: () => PictureCost,
 ): Ticker {
   let handle = 0
-  let last: number | null = null
+  let last = 0
+  let resting = true
   const step = (now: number) => {
     handle = 0
-    const elapsed = last === null ? 0 : Math.max(0, (now - last) / 1000)
+    const elapsed = Math.max(0, (now - last) / 1000)
     last = now
     if (!waits() && draw(elapsed)) wake()
-    else if (handle === 0) last = null
+    else if (handle === 0) resting = true
   }
   const wake = () => {
-    if (handle === 0) handle = requestAnimationFrame(step)
+    if (handle !== 0) return
+    if (resting) last = performance.now()
+    resting = false
+    handle = requestAnimationFrame(step)
   }
   return {
     wake,
