@@ -90,10 +90,12 @@ function flankPoints({ gears, teeth }: Layout, own: 1 | -1, flanks: 1 | -1): Vec
 /** The worm with its bearings, and room for the arrows and their numbers on all sides. */
 function forcePoints({ gears, shaft }: Layout, support: Look['forces']): Vector3[] {
   const a = gears.centreDistance
-  const rear = support === 'overhung' ? 2 * shaft.rearBearing : shaft.rearBearing
+  const [last, ring] =
+    support === 'overhung' ? [2 * shaft.rearBearing, 2 * shaft.bearingRadius] : [shaft.rearBearing, 0]
   return [
     ...boxPoints(-1.2 * a, 1.2 * a, -0.3 * a, 0.4 * a, -0.6 * a, 0.6 * a),
-    ...boxPoints(0, 0, 0, 0, rear, shaft.front + 1.6 * a),
+    ...boxPoints(-ring, ring, 0, ring, last, last),
+    new Vector3(0, 0, shaft.front + 1.45 * a),
   ]
 }
 

@@ -11,6 +11,8 @@ import { pixelsPerMillimetre } from './scale.ts'
 const LONGEST = 1.4
 const SHORTEST = 0.45
 const THICKNESS = 0.036
+/** How far beside its middle the number of the sum stands, in lengths of its arrow */
+const SUM_BESIDE = 0.08
 /** Parts of the largest force: below the first it is as good as none, below the second its number is minor. */
 const LEAST = 0.01
 const MINOR = 0.15
@@ -47,8 +49,21 @@ function placed(arrow: ForceArrow, scale: number, shortest: number, minor: boole
   const inwards = along.x * at.x + along.y * at.y < 0 || along.z * FRONT_IS_INWARDS[arrow.kind] > 0
   const tail = inwards ? at.clone().addScaledVector(along, -length) : at
   const head = tail.clone().addScaledVector(along, length)
-  const label = inwards ? { at: tail, from: head } : { at: head, from: tail }
+  const label =
+    arrow.kind === 'sum'
+      ? besideOf(tail, head)
+      : inwards
+        ? { at: tail, from: head }
+        : { at: head, from: tail }
   return { kind: arrow.kind, tail, along, length, label: { text: arrow.label, minor, ...label } }
+}
+
+/** The number of the sum stands to the left of it, where the picture is empty; there may be no room beyond its head. */
+function besideOf(tail: Vector3, head: Vector3): Pick<Label, 'at' | 'from'> {
+  const from = tail.clone().add(head).divideScalar(2)
+  const at = from.clone()
+  at.x -= SUM_BESIDE * tail.distanceTo(head)
+  return { at, from }
 }
 
 function placeArrows(arrows: readonly ForceArrow[], unit: number): readonly Placed[] {

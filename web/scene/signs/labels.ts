@@ -1,6 +1,7 @@
 /** Words that stand at places of the picture: elements over the canvas that follow it and keep clear of each other. */
 import { Vector3 } from 'three'
 import type { CameraRig } from '../camera-rig.ts'
+import type { FreeArea } from '../stage-props.ts'
 import './signs.css'
 
 export interface Label {
@@ -56,6 +57,22 @@ function makeWay(places: Float32Array, halves: Float32Array): void {
   }
 }
 
+/** Keeps all words that are not left out inside what nothing covers. */
+function keepIn(
+  places: Float32Array,
+  halves: Float32Array,
+  width: number,
+  height: number,
+  free: FreeArea,
+): void {
+  const left = free.left > 0 ? free.left + FADE : EDGE
+  for (let x = 0; x < places.length; x += 2) {
+    if (places[x]! <= OUT_OF_THE_WAY) continue
+    places[x] = within(places[x]!, halves[x]!, left, width - free.right - EDGE)
+    places[x + 1] = within(places[x + 1]!, halves[x + 1]!, free.top + EDGE, height - free.bottom - EDGE)
+  }
+}
+
 export function createLabels(canvas: HTMLCanvasElement, labels: readonly Label[]): Labels {
   const layer = document.createElement('div')
   layer.className = 'gear-sign-labels'
@@ -67,7 +84,19 @@ export function createLabels(canvas: HTMLCanvasElement, labels: readonly Label[]
     return tag
   })
   canvas.parentElement?.append(layer)
-  const halves = Float32Array.from(tags.flatMap((tag) => [tag.offsetWidth / 2, tag.offsetHeight / 2]))
+  const halves = new Float32Array(2 * labels.length)
+  let [measuredAt, measuredFor] = [0, 0]
+  /** A projector has larger letters, and another size of picture. */
+  const measure = (width: number, height: number) => {
+    if (width === measuredAt && height === measuredFor) return
+    measuredAt = width
+    measuredFor = height
+    for (const tag of tags) tag.hidden = false
+    for (let n = 0; n < tags.length; n++) {
+      halves[2 * n] = tags[n]!.offsetWidth / 2
+      halves[2 * n + 1] = tags[n]!.offsetHeight / 2
+    }
+  }
   const places = new Float32Array(2 * labels.length)
   const written = new Float32Array(2 * labels.length).fill(Number.NaN)
   const [end, start] = [new Vector3(), new Vector3()]
@@ -75,6 +104,7 @@ export function createLabels(canvas: HTMLCanvasElement, labels: readonly Label[]
     place({ camera, width, height, free }, shown, roomy) {
       layer.hidden = !shown
       if (!shown) return
+      measure(width, height)
       for (let n = 0; n < tags.length; n++) {
         const left = labels[n]!.minor && !roomy
         tags[n]!.hidden = left
@@ -88,14 +118,11 @@ export function createLabels(canvas: HTMLCanvasElement, labels: readonly Label[]
           : ((end.x + 1) / 2) * width + (dx / length) * (AWAY + halves[2 * n]!)
         places[2 * n + 1] = ((1 - end.y) / 2) * height + (dy / length) * (AWAY + halves[2 * n + 1]!)
       }
+      keepIn(places, halves, width, height, free)
       makeWay(places, halves)
+      keepIn(places, halves, width, height, free)
       for (let n = 0; n < tags.length; n++) {
         const [x, y] = [2 * n, 2 * n + 1]
-        if (!tags[n]!.hidden) {
-          const left = free.left > 0 ? free.left + FADE : EDGE
-          places[x] = within(places[x]!, halves[x]!, left, width - free.right - EDGE)
-          places[y] = within(places[y]!, halves[y]!, free.top + EDGE, height - free.bottom - EDGE)
-        }
         const still = Math.abs(places[x]! - written[x]!) < STIR && Math.abs(places[y]! - written[y]!) < STIR
         if (still) continue
         written[x] = places[x]!
