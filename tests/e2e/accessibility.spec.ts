@@ -1,5 +1,5 @@
 import { AxeBuilder } from '@axe-core/playwright'
-import { expect, test } from '@playwright/test'
+import { type Page, expect, test } from '@playwright/test'
 import { goTo, open } from './support/app.ts'
 
 const WAYS = ['Demonstrate', 'Predict', 'Measure', 'Design'] as const
@@ -9,18 +9,35 @@ const SIZES = [
   { name: 'phone', width: 390, height: 844 },
 ] as const
 
+const PANELS = ['Contact', 'Forces', 'Timing', 'Models'] as const
+
+async function faults(page: Page): Promise<string[]> {
+  const { violations } = await new AxeBuilder({ page }).analyze()
+  return violations.flatMap(({ id, nodes }) => nodes.map((node) => `${id}: ${node.html}`))
+}
+
+async function openSized(page: Page, theme: 'light' | 'dark', width: number, height: number): Promise<void> {
+  await page.setViewportSize({ width, height })
+  await page.emulateMedia({ colorScheme: theme, reducedMotion: 'reduce' })
+  await page.addInitScript((chosen) => localStorage.setItem('counterturn.theme', chosen), theme)
+  await open(page)
+}
+
 for (const theme of THEMES) {
   for (const { name, width, height } of SIZES) {
+    test(`no panel has an accessibility violation, ${theme}, ${name}`, async ({ page }) => {
+      await openSized(page, theme, width, height)
+      for (const panel of PANELS) {
+        await page.getByRole('tab', { name: panel }).click()
+        await expect(page.getByRole('tabpanel', { name: panel }).getByText('Loading')).toHaveCount(0)
+        expect(await faults(page)).toEqual([])
+      }
+    })
     for (const way of WAYS) {
       test(`${way} has no accessibility violation, ${theme}, ${name}`, async ({ page }) => {
-        await page.setViewportSize({ width, height })
-        await page.emulateMedia({ colorScheme: theme, reducedMotion: 'reduce' })
-        await page.addInitScript((chosen) => localStorage.setItem('counterturn.theme', chosen), theme)
-        await open(page)
+        await openSized(page, theme, width, height)
         await goTo(page, way)
-        const { violations } = await new AxeBuilder({ page }).analyze()
-        const found = violations.flatMap(({ id, nodes }) => nodes.map((node) => `${id}: ${node.html}`))
-        expect(found).toEqual([])
+        expect(await faults(page)).toEqual([])
       })
     }
   }

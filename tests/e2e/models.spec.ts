@@ -73,3 +73,20 @@ test('a part is saved in millimetres, from a thread of its own', async ({ page }
   expect(triangles).toBeGreaterThan(1000)
   expect(bytes.length).toBe(84 + 50 * triangles)
 })
+
+test('giving up a file leaves the focus beside the buttons, and leaving the panel gives up nothing', async ({
+  page,
+}) => {
+  await open(page)
+  await openModels(page)
+  const said = page.locator('.models-progress').getByRole('status')
+  await page.getByRole('button', { name: 'Save 3MF (mm)' }).click()
+  await page.getByRole('button', { name: 'Cancel' }).click()
+  await expect(said).toContainText('was not made, as you asked')
+  await expect(said).toBeFocused()
+
+  const wait = page.waitForEvent('download')
+  await page.getByRole('button', { name: 'Save 3MF (mm)' }).click()
+  await page.getByRole('tab', { name: 'Readings' }).click()
+  expect((await wait).suggestedFilename()).toMatch(/mm\.3mf$/)
+})

@@ -74,3 +74,26 @@ test('the outputs are put together by keyboard alone, and a clash is told before
   await page.getByRole('button', { name: /^Undo/ }).click()
   await expect(timing(page)).toContainText('9°The right rows')
 })
+
+test('outputs that clash are told of on the stage while the machine runs, and not when they clear', async ({
+  page,
+}) => {
+  await openTiming(page)
+  const note = page.getByRole('note').filter({ hasText: 'The outputs clash.' })
+  const turn = page.locator('.turn-button')
+  await turn.click()
+  await expect(turn).toContainText('Stop')
+  await expect(note).toHaveCount(0)
+  await turn.click()
+
+  // tooth 0 gives 9 degrees, which clashes (see above); choosing it is one step to undo
+  await page.getByRole('radio', { name: /^Tooth 0,/ }).focus()
+  await page.keyboard.press('Space')
+  await page.getByRole('tab', { name: 'Readings' }).click()
+  await turn.click()
+  await expect(note).toBeVisible()
+  await note.getByRole('button', { name: 'Timing' }).click()
+  await expect(page.getByRole('tab', { name: 'Timing' })).toHaveAttribute('aria-selected', 'true')
+  await note.getByRole('button', { name: 'Stop' }).click()
+  await expect(note).toHaveCount(0)
+})
