@@ -7,6 +7,8 @@ import { createCameraRig } from '../../web/scene/camera-rig.ts'
 import { newMovingParts } from '../../web/scene/moving-parts.ts'
 import type { Moment } from '../../web/scene/sign.ts'
 import { contactSign } from '../../web/scene/signs/contact.ts'
+import { showsLines } from '../../web/scene/signs/shown.ts'
+import { IDEAL, NO_SIGNS } from '../../web/store/view.ts'
 import { bootCleaner } from '../support/machines.ts'
 
 const layout = machineLayout(bootCleaner)
@@ -81,4 +83,13 @@ test('the side of its play on which a wheel lies tells the flank, whichever way 
 
 test('nothing is shown while the parts are apart', () => {
   expect(shownAt(moment(rigid, 1, { apart: 0.4 })).visible).toBe(false)
+})
+
+test('the lines of the ideal setting are not drawn beside the compound of another one', () => {
+  const both = { ...NO_SIGNS, contact: true, compound: true }
+  const off = { ...IDEAL, tilt: 0.1 }
+  expect(showsLines(both, { ...IDEAL })).toBe(true)
+  expect(showsLines(both, off)).toBe(false)
+  expect(showsLines({ ...both, compound: false }, off)).toBe(true)
+  expect(showsLines({ ...both, contact: false }, IDEAL)).toBe(false)
 })

@@ -5,6 +5,7 @@ import type { Side } from '../../sim/gear/gear-numbers.ts'
 import { machineLayout } from '../../sim/pose/layout.ts'
 import { createWorkshop } from '../../web/frame/workshop.ts'
 import { openPanel } from '../../web/gears/panels.ts'
+import { lookFrom, lookOn } from '../../web/gears/stage-look.ts'
 import { createCameraRig, goToView, isClose } from '../../web/scene/camera-rig.ts'
 import { fitPoints } from '../../web/scene/fit-points.ts'
 import { type Look, NOTHING_SPECIAL, pushesAlong } from '../../web/scene/views.ts'
@@ -77,4 +78,13 @@ test('Forces goes near and back again, but never takes the eye from where a pers
   openPanel(workshop, 'figures')
   openPanel(workshop, 'forces')
   expect(view.getState().view).toEqual({ name: 'motor', nonce: 3 })
+})
+
+test('a close look puts the parts together, opens the case and leaves the plan; Forces does none of that', () => {
+  const { view } = createWorkshop(bootCleaner, 'light')
+  view.setState({ apart: 1, caseState: 'closed', plan: 'chosen' })
+  expect(lookFrom(view.getState(), 'mesh')).toMatchObject({ apart: 0, caseState: 'clear', plan: 'no' })
+  expect(lookOn(view.getState(), 'gears', 'worm')).toEqual({})
+  view.setState({ plan: 'no-webgl' })
+  expect(lookFrom(view.getState(), 'mesh').plan).toBe('no-webgl')
 })

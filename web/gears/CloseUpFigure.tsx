@@ -91,7 +91,7 @@ export function CloseUpFigure({ onSide, ...mesh }: MeshChosen & { readonly onSid
         onChange={setWanted}
       />
       {times > 1 && <Switch label={`Gap drawn ${times} times as wide`} on={wide} onChange={setWide} />}
-      <KeepLines />
+      <KeepLines what={gearing.wheelForm === 'helical' ? 'points' : 'lines'} />
     </section>
   )
 }
@@ -137,12 +137,12 @@ function Sides({ side, onSide }: { readonly side: Side; readonly onSide: (side: 
   )
 }
 
-function KeepLines() {
+function KeepLines({ what }: { readonly what: 'lines' | 'points' }) {
   const workshop = useWorkshop()
   const kept = useView(({ keptSigns }) => keptSigns.includes('contact'))
   return (
     <Switch
-      label="Keep the lines on the stage"
+      label={`Keep the ${what} on the stage`}
       on={kept}
       onChange={(keep) => keepSign(workshop, 'contact', keep)}
     />

@@ -10,14 +10,17 @@ export function MeshActions() {
   const { view } = workshop
   const gearing = useMachine((machine) => machine.gearing)
   const inside = useView((state) => state.view.name === 'mesh')
+  const picture = useView(({ plan }) => plan === 'no' || plan === 'chosen')
   const look = () => view.setState((state) => lookFrom(state, inside ? 'gears' : 'mesh'))
   const play = wormPlay(gearing)
   return (
     <>
       <div className="gear-actions">
-        <button type="button" className="button" onClick={look}>
-          {inside ? 'Back to the gears' : 'Look into the mesh'}
-        </button>
+        {picture && (
+          <button type="button" className="button" onClick={look}>
+            {inside ? 'Back to the gears' : 'Look into the mesh'}
+          </button>
+        )}
         {play > 0 && (
           <button type="button" className="button" onClick={() => turnBackAndForth(workshop, play)}>
             Turn back and forth

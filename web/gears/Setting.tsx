@@ -6,6 +6,7 @@ import type { Flank } from '../../sim/gear/wheel-flank.ts'
 import { handSign } from '../../sim/gear/wheel-motion.ts'
 import { useBench, useMachine, useView, useWorkshop } from '../frame/workshop.ts'
 import { givenFigure } from '../instrument/reading-text.ts'
+import { isIdeal } from '../scene/signs/shown.ts'
 import { patternOf } from '../shape-work/flank-patterns.ts'
 import { usePatterns } from '../shape-work/patterns.ts'
 import { IDEAL, type Misplacement, type View } from '../store/view.ts'
@@ -50,8 +51,6 @@ const WAYS: readonly Way[] = [
 
 const amountWords = (value: number, { unit, more, less }: Way): string =>
   value === 0 ? 'none' : `${givenFigure(Math.abs(value))}${unit} ${value > 0 ? more : less}`
-
-const isIdeal = (off: Misplacement): boolean => WAYS.every(({ key }) => off[key] === 0)
 
 export function Setting({ side }: { readonly side: Side }) {
   const [open, setOpen] = useState(false)
@@ -107,7 +106,12 @@ function SettingBody({ side }: { readonly side: Side }) {
         Back to ideal
       </button>
       <Pattern side={side} />
-      {!isIdeal(off) && <p className="small">Count and close-up above go on showing the ideal setting.</p>}
+      {!isIdeal(off) && (
+        <p className="small">
+          Count, close-up and lines go on showing the ideal setting; with compound the stage leaves its lines
+          out.
+        </p>
+      )}
     </section>
   )
 }

@@ -10,6 +10,7 @@ import { timingSign } from '../../timing/stage-sign.ts'
 import { compoundSign } from './compound.ts'
 import { contactSign } from './contact.ts'
 import { forceSign } from './forces.ts'
+import { showsLines } from './shown.ts'
 import { overlapSign } from './timing.ts'
 
 export interface GearSignsProps extends GearSignProps {
@@ -21,10 +22,10 @@ export interface GearSignsProps extends GearSignProps {
 }
 
 export function GearSigns(props: GearSignsProps) {
-  const { contact, compound, forces, timing } = props.gearSigns
+  const { compound, forces, timing } = props.gearSigns
   return (
     <>
-      {contact && <Contact {...props} />}
+      {showsLines(props.gearSigns, props.misplaced) && <Contact {...props} />}
       {compound && <Compound {...props} />}
       {forces && <Forces {...props} />}
       {timing && <Timing {...props} />}

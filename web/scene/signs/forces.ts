@@ -9,7 +9,7 @@ import { pixelsPerMillimetre } from './scale.ts'
 
 /** The longest arrow, the shortest, and the thickness of all, in centre distances */
 const LONGEST = 1.4
-const SHORTEST = 0.45
+const SHORTEST = 0.3
 const THICKNESS = 0.036
 /** How far beside its middle the number of the sum stands, in lengths of its arrow */
 const SUM_BESIDE = 0.08
