@@ -4,7 +4,7 @@ import { hubRoom, rowPitch } from '../../sim/gear/row-clearance.ts'
 import { degrees } from '../../sim/quantity/convert.ts'
 
 /** To a tenth, without a needless zero. */
-export const tenths = (value: number): string => String(Number(value.toFixed(1)))
+const tenths = (value: number): string => String(Number(value.toFixed(1)))
 
 export const angleText = (angle: number): string => `${tenths(degrees(angle))}°`
 /** A distance that is compared with a limit keeps its tenth. */
