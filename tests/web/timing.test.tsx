@@ -19,7 +19,7 @@ import {
 } from '../../web/timing/reassembly.ts'
 import { rightRowAngle } from '../../web/timing/row-angles.ts'
 import { overlapZone, timingSign } from '../../web/timing/stage-sign.ts'
-import { headline, meetingText, phaseSentence, zonesText } from '../../web/timing/timing-words.ts'
+import { headline, meetingText, nextText, phaseSentence, zonesText } from '../../web/timing/timing-words.ts'
 import { bootCleaner, classroomModel, cordWinder, demoMachines, ventOpener } from '../support/machines.ts'
 import { near } from '../support/near.ts'
 
@@ -39,6 +39,14 @@ const rowAngleAt = (ticks: number): number => {
 }
 
 describe('the exercise', () => {
+  test('another tooth is asked for only where one clears', () => {
+    const phasesOf = (sweepDiameter: number) =>
+      assemblyPhases(outputTiming({ ...bootCleaner, outputs: { ...bootCleaner.outputs, sweepDiameter } }))
+    expect(nextText({ phases: phasesOf(bootCleaner.outputs.sweepDiameter) })).toBe('Choose another tooth.')
+    // tips that reach past the other axis
+    expect(nextText({ phases: phasesOf(2.2 * 2 * pair.rows.centreDistance) })).toMatch(/^No tooth clears/)
+  })
+
   test('refuses a tooth at which the rows lie in each other’s way, and no other', () => {
     let refused = 0
     for (let tooth = 0; tooth < 20; tooth++) {

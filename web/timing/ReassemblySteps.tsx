@@ -2,7 +2,7 @@
 import { useEffect, useId, useRef } from 'react'
 import { Icon } from '../instrument/Icon.tsx'
 import { StepField } from '../instrument/StepField.tsx'
-import { distanceText, rowsWord } from './timing-words.ts'
+import { distanceText, nextText, rowsWord } from './timing-words.ts'
 import type { Reassembly } from './use-reassembly.ts'
 import type { Timing } from './use-timing.ts'
 
@@ -86,7 +86,7 @@ function Out({ timing, reassembly }: StepProps) {
           <span className="timing-swatch" />
           <span>
             <b>It does not go in here.</b> The {rowsWord(pair)} would stand {distanceText(refused)} from each
-            other, and they need {distanceText(pair.need)}. Choose another tooth.
+            other, and they need {distanceText(pair.need)}. {nextText(timing)}
           </span>
         </p>
       )}
@@ -144,6 +144,9 @@ function In({ timing, reassembly }: StepProps) {
   )
 }
 
+/** So many marks still have a gap between them in the narrowest panel. */
+const MOST_APART = 60
+
 interface ProgressProps {
   readonly teeth: number
   readonly passed: number
@@ -156,6 +159,7 @@ function Progress({ teeth, passed, meets }: ProgressProps) {
     <div className="timing-progress">
       <div
         className="timing-teeth"
+        data-dense={teeth > MOST_APART}
         role="progressbar"
         aria-label="Teeth passed"
         aria-valuemin={0}

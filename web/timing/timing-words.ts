@@ -55,3 +55,9 @@ export function phaseSentence(pair: TimedPair, count: number): string {
   const ways = count === 1 ? 'which looks the same at every tooth' : `which gives ${count} different angles`
   return `A tooth further ${turned}, ${ways}.`
 }
+
+/** What to do when the wheel does not go in at a tooth. */
+export const nextText = ({ phases }: { readonly phases: readonly AssemblyPhase[] }): string =>
+  phases.some(({ clear }) => clear)
+    ? 'Choose another tooth.'
+    : 'No tooth clears them: these outputs are too wide for the distance between their shafts.'
