@@ -6,7 +6,7 @@ import { machineLayout } from '../../sim/pose/layout.ts'
 import { createCameraRig } from '../../web/scene/camera-rig.ts'
 import { newMovingParts } from '../../web/scene/moving-parts.ts'
 import type { Moment } from '../../web/scene/sign.ts'
-import { contactSign } from '../../web/scene/signs/contact.ts'
+import { contactPaint, contactSign } from '../../web/scene/signs/contact.ts'
 import { showsLines } from '../../web/scene/signs/shown.ts'
 import { IDEAL, NO_SIGNS } from '../../web/store/view.ts'
 import { bootCleaner } from '../support/machines.ts'
@@ -30,7 +30,7 @@ function moment(play: Omit<Play, 'from'>, sense: 1 | -1 = 1, change: Partial<Mom
 
 /** Ends of the segments that are shown, x y z each, by side. */
 function shownAt(when: Moment) {
-  const sign = contactSign(bootCleaner.gearing)
+  const sign = contactSign(bootCleaner.gearing, contactPaint())
   sign.paint(when)
   const [first] = sign.object.children as unknown as {
     geometry: { instanceCount: number; attributes: { instanceStart: { data: { array: Float32Array } } } }
@@ -92,4 +92,14 @@ test('the lines of the ideal setting are not drawn beside the compound of anothe
   expect(showsLines(both, off)).toBe(false)
   expect(showsLines({ ...both, compound: false }, off)).toBe(true)
   expect(showsLines({ ...both, contact: false }, IDEAL)).toBe(false)
+})
+
+test('a sign that is replaced leaves its paint, whose programs the next one goes on with', () => {
+  const paint = contactPaint()
+  let released = 0
+  for (const material of paint.materials) material.addEventListener('dispose', () => released++)
+  contactSign(bootCleaner.gearing, paint).dispose()
+  expect(released).toBe(0)
+  paint.dispose()
+  expect(released).toBe(paint.materials.length)
 })

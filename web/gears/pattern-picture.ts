@@ -62,7 +62,7 @@ function traceFlank(
   ctx.closePath()
 }
 
-/** Fills what came nearer than the film, cut fine enough for a smooth edge. */
+/** Fills what came nearer than the film, cut fine enough for a smooth edge: strips over the face, in runs up them. */
 function fillMarked(
   ctx: CanvasRenderingContext2D,
   pattern: BearingPattern,
@@ -70,22 +70,30 @@ function fillMarked(
   film: number,
 ): void {
   const { planes, points, y, radius, gap } = pattern
+  const step = 1 / FINER
+  const cells = (points - 1) * FINER
+  const heightAt = (j: number, u: number, cell: number) => {
+    const i = Math.min(points - 2, Math.floor(cell / FINER))
+    return paper.y(between(radius, points, j, i, u, cell / FINER - i))
+  }
   ctx.beginPath()
-  for (let j = 0; j < planes - 1; j++) {
-    for (let i = 0; i < points - 1; i++) {
-      for (let k = 0; k < FINER * FINER; k++) {
-        const u = Math.floor(k / FINER) / FINER
-        const v = (k % FINER) / FINER
-        const step = 1 / FINER
-        if (between(gap, points, j, i, u + step / 2, v + step / 2) > film) continue
-        const left = paper.x(y[j]! + (y[j + 1]! - y[j]!) * u)
-        const right = paper.x(y[j]! + (y[j + 1]! - y[j]!) * (u + step))
-        ctx.moveTo(left, paper.y(between(radius, points, j, i, u, v)))
-        ctx.lineTo(right, paper.y(between(radius, points, j, i, u + step, v)))
-        ctx.lineTo(right, paper.y(between(radius, points, j, i, u + step, v + step)))
-        ctx.lineTo(left, paper.y(between(radius, points, j, i, u, v + step)))
-        ctx.closePath()
-      }
+  for (let strip = 0; strip < (planes - 1) * FINER; strip++) {
+    const j = Math.floor(strip / FINER)
+    const u = (strip % FINER) / FINER
+    const left = paper.x(y[j]! + (y[j + 1]! - y[j]!) * u)
+    const right = paper.x(y[j]! + (y[j + 1]! - y[j]!) * (u + step))
+    let from = -1
+    for (let cell = 0; cell <= cells; cell++) {
+      const v = (cell % FINER) / FINER + step / 2
+      const marked =
+        cell < cells && between(gap, points, j, Math.floor(cell / FINER), u + step / 2, v) <= film
+      if (marked && from < 0) from = cell
+      if (marked || from < 0) continue
+      ctx.moveTo(left, heightAt(j, u, from))
+      ctx.lineTo(right, heightAt(j, u + step, from))
+      ctx.lineTo(right, heightAt(j, u + step, cell))
+      ctx.lineTo(left, heightAt(j, u, cell))
+      from = -1
     }
   }
   ctx.fill()

@@ -1,5 +1,5 @@
 /** What can be drawn over the gears to show how they work; fetched when the first of it is asked for. */
-import { useLayoutEffect, useMemo } from 'react'
+import { useCallback, useEffect, useLayoutEffect, useMemo } from 'react'
 import type { MachineBodies } from '../machine-bodies.ts'
 import type { Sign } from '../sign.ts'
 import type { StageLoop } from '../stage-loop.ts'
@@ -7,11 +7,12 @@ import type { GearSignProps } from '../stage-props.ts'
 import type { Theme } from '../../material/substances.ts'
 import { usePatterns } from '../../shape-work/patterns.ts'
 import { timingSign } from '../../timing/stage-sign.ts'
-import { compoundSign } from './compound.ts'
-import { contactSign } from './contact.ts'
+import { coatMaterial, compoundSign } from './compound.ts'
+import { contactPaint, contactSign } from './contact.ts'
+import { arrowPaint } from './force-arrow.ts'
 import { forceSign } from './forces.ts'
 import { showsLines } from './shown.ts'
-import { overlapSign } from './timing.ts'
+import { overlapPaint, overlapSign } from './timing.ts'
 
 export interface GearSignsProps extends GearSignProps {
   readonly loop: StageLoop
@@ -33,16 +34,31 @@ export function GearSigns(props: GearSignsProps) {
   )
 }
 
+/**
+ * Paint that outlasts the signs it is used for: a program whose last material goes is compiled anew for the next one,
+ * which takes far longer than all the rest of a step of a slider.
+ */
+function useKept<Paint extends { dispose(): void }>(make: () => Paint): Paint {
+  const kept = useMemo(make, [make])
+  useEffect(() => () => kept.dispose(), [kept])
+  return kept
+}
+
 function Contact(props: GearSignsProps) {
   const { gearing } = props.bodies.machine
-  return <SignObject {...props} sign={useMemo(() => contactSign(gearing), [gearing])} />
+  const paint = useKept(contactPaint)
+  return <SignObject {...props} sign={useMemo(() => contactSign(gearing, paint), [gearing, paint])} />
 }
 
 function Compound(props: GearSignsProps) {
   const { misplaced, sense } = props
   const { gearing } = props.bodies.machine
   const patterns = usePatterns(gearing, misplaced)
-  const sign = useMemo(() => patterns && compoundSign(gearing, patterns, sense), [gearing, patterns, sense])
+  const material = useKept(coatMaterial)
+  const sign = useMemo(
+    () => patterns && compoundSign(gearing, patterns, sense, material),
+    [gearing, patterns, sense, material],
+  )
   return sign && <SignObject {...props} sign={sign} />
 }
 
@@ -50,19 +66,21 @@ function Forces(props: GearSignsProps) {
   const { loop, forceArrows, support } = props
   const { layout } = props.bodies
   const canvas = loop.renderer.domElement
+  const paint = useKept(arrowPaint)
   const sign = useMemo(
-    () => forceSign(layout, forceArrows, support, canvas),
-    [layout, forceArrows, support, canvas],
+    () => forceSign(layout, forceArrows, support, canvas, paint),
+    [layout, forceArrows, support, canvas, paint],
   )
   return <SignObject {...props} sign={sign} />
 }
 
 function Timing(props: GearSignsProps) {
   const { bodies, theme } = props
+  const paint = useKept(useCallback(() => overlapPaint(theme), [theme]))
   const sign = useMemo(() => {
     const overlap = timingSign(bodies.machine)
-    return overlap && overlapSign(bodies.layout, overlap, theme)
-  }, [bodies, theme])
+    return overlap && overlapSign(bodies.layout, overlap, paint)
+  }, [bodies, paint])
   return sign && <SignObject {...props} sign={sign} />
 }
 

@@ -54,7 +54,7 @@ function flankPatch(pattern: BearingPattern, turned: number, towardsSpace: 1 | -
   return geometry
 }
 
-const coatMaterial = (): ShaderMaterial =>
+export const coatMaterial = (): ShaderMaterial =>
   new ShaderMaterial({
     vertexShader: vertex,
     fragmentShader: fragment,
@@ -82,11 +82,15 @@ const SIDES = [
 ] as const satisfies readonly { side: Side; part: number }[]
 
 /** `sense` - of the worm about +z, which chooses the flanks that drive. */
-export function compoundSign(gearing: GearNumbers, patterns: FlankPatterns, sense: 1 | -1): Sign {
+export function compoundSign(
+  gearing: GearNumbers,
+  patterns: FlankPatterns,
+  sense: 1 | -1,
+  material: ShaderMaterial,
+): Sign {
   const { wormStarts: z1, wheelTeeth: z2, axialModule } = gearing
   const sigma: Flank = sense * handSign(gearing.hand) > 0 ? -1 : 1
   const group = new Group()
-  const material = coatMaterial()
   const thinned = gearing.thinned === 'wheel' ? gearing.backlash / 2 : 0
   const play = thinned / wheelReferenceRadius(axialModule, z2)
   const wheels = SIDES.map(({ side }) => {
@@ -114,7 +118,6 @@ export function compoundSign(gearing: GearNumbers, patterns: FlankPatterns, sens
         wheel.geometry.dispose()
         wheel.dispose()
       }
-      material.dispose()
     },
   }
 }

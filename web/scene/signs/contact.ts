@@ -13,7 +13,7 @@ import type { Flank } from '../../../sim/gear/wheel-flank.ts'
 import { handSign } from '../../../sim/gear/wheel-motion.ts'
 import type { Sign } from '../sign.ts'
 import { pixelsPerMillimetre } from './scale.ts'
-import { thickLines } from './thick-lines.ts'
+import { type LinePaint, linePaint, thickLines } from './thick-lines.ts'
 
 const LOOK_HERE = '#f0e442'
 const INK = '#12181d'
@@ -66,10 +66,12 @@ function writeSegments(segments: Float32Array, { field, points, counts }: FlankP
   return next
 }
 
-export function contactSign(gearing: GearNumbers): Sign {
+export const contactPaint = (): LinePaint => linePaint(LOOK_HERE, INK)
+
+export function contactSign(gearing: GearNumbers, paint: LinePaint): Sign {
   const pens = { plus: flankPen(gearing, 1), minus: flankPen(gearing, -1) }
   const most = Math.max(pens.plus.points.length, pens.minus.points.length) / 3
-  const lines = thickLines(2 * most, LOOK_HERE, INK)
+  const lines = thickLines(2 * most, paint)
   const { modules, least, most: widest } = gearing.wheelForm === 'helical' ? POINT : LINE
   const angle = new Float64Array(1)
   const hand = handSign(gearing.hand)

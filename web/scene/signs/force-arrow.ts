@@ -37,8 +37,33 @@ const UP = new Vector3(0, 1, 0)
 /** Keylines first, so that none crosses a neighbour's paint. */
 const LINE_ORDER = 20
 
+type KindPaint = { readonly fill: MeshBasicMaterial; readonly edge: MeshBasicMaterial }
+
+export interface ArrowPaint {
+  readonly kinds: Readonly<Record<ForceArrow['kind'], KindPaint>>
+  dispose(): void
+}
+
+export function arrowPaint(): ArrowPaint {
+  const kinds = Object.fromEntries(
+    Object.entries(PAINT).map(([kind, { fill, line: edge }]) => [
+      kind,
+      { fill: flat(fill), edge: flat(edge) },
+    ]),
+  ) as Record<ForceArrow['kind'], KindPaint>
+  return {
+    kinds,
+    dispose() {
+      for (const { fill, edge } of Object.values(kinds)) {
+        fill.dispose()
+        edge.dispose()
+      }
+    },
+  }
+}
+
 /** `unit` - thickness of a shaft [mm] */
-export function arrowKit(unit: number): ArrowKit {
+export function arrowKit(unit: number, { kinds }: ArrowPaint): ArrowKit {
   const line = KEYLINE * unit
   const headLength = HEAD.length * unit
   const shaft = new CylinderGeometry(1, 1, 1, SIDES).translate(0, 0.5, 0)
@@ -48,12 +73,6 @@ export function arrowKit(unit: number): ArrowKit {
   const outer = HEAD.radius * unit + 1.5 * line
   const outerHead = new ConeGeometry(outer, outer * slope, SIDES).translate(0, -(outer * slope) / 2, 0)
   const geometries = [shaft, head, outerHead]
-  const materials = Object.fromEntries(
-    Object.entries(PAINT).map(([kind, { fill, line: edge }]) => [
-      kind,
-      { fill: flat(fill), edge: flat(edge) },
-    ]),
-  ) as Record<ForceArrow['kind'], { fill: MeshBasicMaterial; edge: MeshBasicMaterial }>
   const mesh = (geometry: CylinderGeometry | ConeGeometry, material: MeshBasicMaterial, order: number) => {
     const made = new Mesh(geometry, material)
     made.renderOrder = order
@@ -61,7 +80,7 @@ export function arrowKit(unit: number): ArrowKit {
   }
   return {
     arrow(kind, tail, along, length) {
-      const { fill, edge } = materials[kind]
+      const { fill, edge } = kinds[kind]
       const group = new Group()
       const { thick } = PAINT[kind]
       const stem = length - thick * headLength
@@ -81,10 +100,6 @@ export function arrowKit(unit: number): ArrowKit {
     },
     dispose() {
       for (const geometry of geometries) geometry.dispose()
-      for (const { fill, edge } of Object.values(materials)) {
-        fill.dispose()
-        edge.dispose()
-      }
     },
   }
 }

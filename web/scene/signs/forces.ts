@@ -3,7 +3,7 @@ import { Group, Mesh, MeshBasicMaterial, TorusGeometry, Vector3 } from 'three'
 import type { Layout } from '../../../sim/pose/layout.ts'
 import type { ForceArrow, View } from '../../store/view.ts'
 import type { Sign } from '../sign.ts'
-import { type ArrowKit, arrowKit } from './force-arrow.ts'
+import { type ArrowKit, type ArrowPaint, arrowKit } from './force-arrow.ts'
 import { type Label, type Labels, createLabels } from './labels.ts'
 import { pixelsPerMillimetre } from './scale.ts'
 
@@ -123,9 +123,10 @@ export function forceSign(
   arrows: readonly ForceArrow[],
   support: View['support'],
   canvas: HTMLCanvasElement,
+  paint: ArrowPaint,
 ): Sign {
   const unit = layout.gears.centreDistance
-  const kit: ArrowKit = arrowKit(THICKNESS * unit)
+  const kit: ArrowKit = arrowKit(THICKNESS * unit, paint)
   const group = new Group()
   const all = placeArrows(arrows, unit)
   for (const { kind, tail, along, length } of all) group.add(kit.arrow(kind, tail, along, length))

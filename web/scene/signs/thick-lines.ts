@@ -49,14 +49,30 @@ function strokeMaterial({ colour, through }: Stroke): LineMaterial {
   return material
 }
 
-export function thickLines(most: number, colour: string, keyline: string): ThickLines {
+export interface LinePaint {
+  readonly strokes: readonly Stroke[]
+  readonly materials: readonly LineMaterial[]
+  dispose(): void
+}
+
+export function linePaint(colour: string, keyline: string): LinePaint {
+  const strokes = strokesOf(colour, keyline)
+  const materials = strokes.map(strokeMaterial)
+  return {
+    strokes,
+    materials,
+    dispose() {
+      for (const material of materials) material.dispose()
+    },
+  }
+}
+
+export function thickLines(most: number, { strokes, materials }: LinePaint): ThickLines {
   const group = new Group()
   const segments = new Float32Array(6 * most)
   const geometry = new LineSegmentsGeometry().setPositions(segments)
   const { data } = geometry.getAttribute('instanceStart') as unknown as { data: InterleavedData }
   data.setUsage(DynamicDrawUsage)
-  const strokes = strokesOf(colour, keyline)
-  const materials = strokes.map(strokeMaterial)
   materials.forEach((material, at) => {
     const lines = new LineSegments2(geometry, material)
     lines.frustumCulled = false
@@ -75,10 +91,7 @@ export function thickLines(most: number, colour: string, keyline: string): Thick
       for (let at = 0; at < materials.length; at++)
         materials[at]!.linewidth = width * strokes[at]!.part + strokes[at]!.wider
     },
-    dispose() {
-      geometry.dispose()
-      for (const material of materials) material.dispose()
-    },
+    dispose: () => geometry.dispose(),
   }
 }
 

@@ -6,7 +6,7 @@ import type { TimingSign } from '../../timing/stage-sign.ts'
 import type { Sign } from '../sign.ts'
 import hatchFragment from './hatch.frag.glsl?raw'
 import hatchVertex from './hatch.vert.glsl?raw'
-import { thickLines } from './thick-lines.ts'
+import { type LinePaint, linePaint, thickLines } from './thick-lines.ts'
 
 const WIDTH = 2.6
 const INK: Record<Theme, string> = { light: '#12181d', dark: '#f4f7f9' }
@@ -46,25 +46,43 @@ function writeEdges(out: Float32Array, outline: TimingSign['outline'], bottom: n
   return at
 }
 
-export function overlapSign(layout: Layout, { outline, clash }: TimingSign, theme: Theme): Sign {
+export interface OverlapPaint {
+  readonly lines: LinePaint
+  readonly hatch: ShaderMaterial
+  dispose(): void
+}
+
+export function overlapPaint(theme: Theme): OverlapPaint {
+  const lines = linePaint(INK[theme], KEYLINE[theme])
+  const hatch = new ShaderMaterial({
+    vertexShader: hatchVertex,
+    fragmentShader: hatchFragment,
+    uniforms: { colour: { value: new Color(INK[theme]) }, pitch: { value: 1 }, hatched: { value: 0 } },
+    transparent: true,
+    depthWrite: false,
+  })
+  return {
+    lines,
+    hatch,
+    dispose() {
+      lines.dispose()
+      hatch.dispose()
+    },
+  }
+}
+
+export function overlapSign(layout: Layout, { outline, clash }: TimingSign, paint: OverlapPaint): Sign {
   const { brush, brushHeight, brushRadius } = layout.output
   const [bottom, top] = [brush - 0.52 * brushHeight, brush + 0.52 * brushHeight]
-  const lines = thickLines(2 * outline.length + 2, INK[theme], KEYLINE[theme])
+  const lines = thickLines(2 * outline.length + 2, paint.lines)
   const edges = writeEdges(lines.segments, outline, bottom, top)
   lines.setWidth(WIDTH)
   lines.show(edges)
   const geometry = prism(outline, bottom, top)
-  const material = new ShaderMaterial({
-    vertexShader: hatchVertex,
-    fragmentShader: hatchFragment,
-    uniforms: {
-      colour: { value: new Color(INK[theme]) },
-      pitch: { value: brushRadius / 14 },
-      hatched: { value: clash ? 1 : 0 },
-    },
-    transparent: true,
-    depthWrite: false,
-  })
+  const material = paint.hatch
+  const { pitch, hatched } = material.uniforms
+  if (pitch !== undefined) pitch.value = brushRadius / 14
+  if (hatched !== undefined) hatched.value = clash ? 1 : 0
   const walls = new Mesh(geometry, material)
   walls.renderOrder = 8
   const group = new Group()
@@ -76,7 +94,6 @@ export function overlapSign(layout: Layout, { outline, clash }: TimingSign, them
     },
     dispose() {
       geometry.dispose()
-      material.dispose()
       lines.dispose()
     },
   }
