@@ -7,6 +7,7 @@ import { useBench, useMachine, useView, useWorkshop } from '../frame/workshop.ts
 import { openPanel } from '../gears/panels.ts'
 import { Icon } from '../instrument/Icon.tsx'
 import { useClash } from './clash.ts'
+import { WHEELS_OFF } from '../timing/wheels-off.ts'
 import { reasonNotToTurn } from './turning.ts'
 
 /** Pictures a second of the common screen [Hz] */
@@ -73,9 +74,11 @@ function useNotTurning(): Look | null {
   const { view, bench } = workshop
   const apart = useView((state) => state.apart > 0)
   const pluggedIn = useBench((now) => now.pluggedIn)
+  const exercise = useView((state) => state.panel === 'timing' && state.apart === WHEELS_OFF)
   useMachine((machine) => machine)
   const text = reasonNotToTurn(workshop)
-  if (!text) return null
+  // the exercise of the timing panel has taken them apart, and says itself how they come together
+  if (!text || exercise) return null
   if (apart)
     return { head: 'Apart.', text, action: { label: 'Together', act: () => view.setState({ apart: 0 }) } }
   if (!pluggedIn && !workshop.frame.drive.notComputed)
@@ -100,7 +103,7 @@ export function StageNote() {
         <Icon name="look" />
       </span>
       <p>
-        <b>{look.head}</b> {look.text}
+        <b>{look.head}</b> <span className="stage-note-text">{look.text}</span>
       </p>
       {look.action && (
         <button type="button" className="button plain" onClick={look.action.act}>

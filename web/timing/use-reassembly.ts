@@ -17,6 +17,7 @@ import {
 import { rightRowAngle } from './row-angles.ts'
 import { distanceText } from './timing-words.ts'
 import { type Timing, sameTooth } from './use-timing.ts'
+import { WHEELS_OFF } from './wheels-off.ts'
 
 export type Exercise =
   | { readonly step: 'together' }
@@ -30,9 +31,6 @@ export type Exercise =
       /** Tooth before which it stopped short */
       readonly meets: number | null
     }
-
-/** How far the parts stand apart when case and wheels are off and the rest is still on. */
-const WHEELS_OFF = 0.3
 
 const TOGETHER: Exercise = { step: 'together' }
 
