@@ -46,6 +46,17 @@ test('the transport is one row wherever the readings stand beside the machine', 
   }
 })
 
+for (const width of [1440, 1280, 1024]) {
+  test(`in Large nothing of the bar is cut off at ${width}`, async ({ page }) => {
+    await page.setViewportSize({ width, height: 768 })
+    await open(page)
+    await page.keyboard.press('l')
+    await expect(page.locator('.app')).toHaveAttribute('data-large', 'true')
+    const right = await page.locator('.bar select').evaluate((pace) => pace.getBoundingClientRect().right)
+    expect(right).toBeLessThanOrEqual(width)
+  })
+}
+
 test('on a phone a panel that is opened comes into view', async ({ page }) => {
   await page.setViewportSize({ width: 390, height: 844 })
   await open(page)
