@@ -58,6 +58,8 @@ function Picture() {
   const asking = state.way === 'predict' && phase !== 'compare'
   const open = state.way === 'demonstrate' || state.way === 'design'
   const signs = open ? state.gearSigns : NO_SIGNS
+  // Near the gears the names would stand across the picture, and the forces bring words of their own.
+  const named = !signs.forces && !(open && state.view.name === 'mesh')
   return (
     <>
       <Stage
@@ -96,7 +98,7 @@ function Picture() {
       {state.drawn.slow && state.quality === 'auto' && (
         <p className="drawn-plainly small">Drawn plainly to keep up. Counts are not affected.</p>
       )}
-      {state.pictureReady && state.caseState !== 'closed' && !signs.forces && (
+      {state.pictureReady && state.caseState !== 'closed' && named && (
         <StageLabels painters={painters} frame={stageFrame} free={freeArea} />
       )}
     </>

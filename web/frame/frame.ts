@@ -51,7 +51,7 @@ export interface Frame {
   cuts: boolean
   /** Worm speed as it is drawn [turn/s of screen time] */
   drawnSpeed: number
-  /** Sense about +z in which the worm last turned, or is about to */
+  /** Sense about +z in which the worm last turned; forwards until it has */
   sense: 1 | -1
   /** Called after every frame, in the order they came: counters, tape, plan view. */
   readonly painters: Set<() => void>
@@ -77,7 +77,7 @@ export function createFrame(drive: Drive, input: DriveInput): Frame {
     stopping: false,
     cuts: false,
     drawnSpeed: 0,
-    sense: input.sense,
+    sense: 1,
     painters: new Set(),
     wake: () => undefined,
   }

@@ -38,7 +38,6 @@ export function createWorkshop(machine: Machine, theme: Theme) {
   })
 
   const applyBench = (next: Bench) => {
-    if (next.sense !== frame.input.sense) frame.sense = next.sense
     Object.assign(frame.input, {
       setting: next.setting,
       connected: next.pluggedIn,

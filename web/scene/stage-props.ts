@@ -45,7 +45,7 @@ export interface StageFrame {
   readonly play: Play
   /** Speed as it is shown, about +z [turn/s]; decides blur arcs and the sense of the arrows. */
   wormTurnsPerSecond: number
-  /** Sense in which the worm last turned about +z, or is about to */
+  /** Sense about +z in which the worm last turned */
   readonly sense: 1 | -1
   /** False when a picture stays true until something is asked for. */
   needsFrame: boolean
