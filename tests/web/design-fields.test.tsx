@@ -13,7 +13,7 @@ import {
   readFieldText,
   stepped,
   unitText,
-} from '../../web/design/field-text.ts'
+} from '../../web/instrument/field-text.ts'
 import { fieldSettings } from '../../web/design/field-settings.ts'
 import { format, normalize, refusal, sanitize } from '../../web/design/quantity-plugin.ts'
 import { Problems } from '../../web/instrument/Problems.tsx'

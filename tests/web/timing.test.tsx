@@ -18,7 +18,7 @@ import {
   wheelTicks,
 } from '../../web/timing/reassembly.ts'
 import { rightRowAngle } from '../../web/timing/row-angles.ts'
-import { overlapZone, timingSign } from '../../web/timing/stage-sign.ts'
+import { overlapZone, timingSign } from '../../sim/pose/swept-overlap.ts'
 import { headline, meetingText, nextText, phaseSentence, zonesText } from '../../web/timing/timing-words.ts'
 import { bootCleaner, classroomModel, cordWinder, demoMachines, ventOpener } from '../support/machines.ts'
 import { near } from '../support/near.ts'

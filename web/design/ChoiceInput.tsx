@@ -1,6 +1,6 @@
 /** A choice as a leva input. */
 import { type LevaInputProps, createPlugin, useInputContext } from 'leva/plugin'
-import type { Choice } from './choices.ts'
+import type { Choice } from '../instrument/choices.ts'
 import { FieldRow } from './FieldRow.tsx'
 import { keepFocus } from './go-to-field.ts'
 import { fieldId } from './ids.ts'

@@ -9,7 +9,7 @@ import { FormulaButton, Formulas } from '../instrument/use-formula.tsx'
 import { useSteady, useSteadySituation } from '../instrument/use-reading.ts'
 import { designFacts, lockingWords } from './facts.ts'
 import { goToField } from './go-to-field.ts'
-import { labelOfPath } from './labels.ts'
+import { labelOfPath } from '../instrument/labels.ts'
 import './design.css'
 import '../instrument/readings.css'
 

@@ -5,7 +5,7 @@ import type { Machine } from '../../sim/machine/machine.ts'
 import { useWorkshop } from '../frame/workshop.ts'
 import { FieldRow } from './FieldRow.tsx'
 import { FieldSymbol } from './FieldSymbol.tsx'
-import { itemOf, readFieldText, stepped, unitText } from './field-text.ts'
+import { itemOf, readFieldText, stepped, unitText } from '../instrument/field-text.ts'
 import { fieldId } from './ids.ts'
 import {
   type QuantityInput,

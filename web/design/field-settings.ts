@@ -5,7 +5,7 @@ import type { Field } from '../../sim/machine/field.ts'
 import { withValue } from '../../sim/machine/fields.ts'
 import type { Machine } from '../../sim/machine/machine.ts'
 import { hasErrors } from '../../sim/machine/problem.ts'
-import { labelOfPath } from './labels.ts'
+import { labelOfPath } from '../instrument/labels.ts'
 import type { QuantitySettings } from './quantity-plugin.ts'
 
 export const fieldSettings = (

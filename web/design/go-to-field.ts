@@ -1,7 +1,7 @@
 /** Leads to a field of the parameters: opens its section when that is closed, and puts the focus in it. */
 import { fieldsOf } from '../../sim/machine/fields.ts'
 import type { Machine } from '../../sim/machine/machine.ts'
-import { CHOICES } from './choices.ts'
+import { CHOICES } from '../instrument/choices.ts'
 import { fieldId, sectionId } from './ids.ts'
 
 /** A section that opens has its fields after a few frames. */

@@ -2,7 +2,7 @@
 import type { Field } from '../../sim/machine/field.ts'
 import type { Machine } from '../../sim/machine/machine.ts'
 import type { Problem } from '../../sim/machine/problem.ts'
-import { fieldText } from './field-text.ts'
+import { fieldText } from '../instrument/field-text.ts'
 
 export interface QuantitySettings {
   readonly field: Field

@@ -4,9 +4,9 @@ import { fieldsOf, valueAt, withValue } from '../../sim/machine/fields.ts'
 import type { Machine } from '../../sim/machine/machine.ts'
 import type { DocumentStore } from '../store/document.ts'
 import { choiceInput } from './ChoiceInput.tsx'
-import { CHOICES, type Choice } from './choices.ts'
+import { CHOICES, type Choice } from '../instrument/choices.ts'
 import { fieldSettings } from './field-settings.ts'
-import { itemOf } from './field-text.ts'
+import { itemOf } from '../instrument/field-text.ts'
 import { quantityInput } from './QuantityInput.tsx'
 
 export interface SectionFields {

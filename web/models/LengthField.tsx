@@ -1,6 +1,6 @@
 /** A length: typed with or without a unit, or stepped by the arrow keys. What cannot be used is told and not taken. */
 import { type KeyboardEvent, useId, useState } from 'react'
-import { fieldText, readFieldText, stepped } from '../design/field-text.ts'
+import { fieldText, readFieldText, stepped } from '../instrument/field-text.ts'
 
 interface LengthFieldProps {
   readonly label: string

@@ -2,7 +2,7 @@
 import { useMemo } from 'react'
 import { gearProblems } from '../../sim/gear/gear-problems.ts'
 import { Problems } from '../instrument/Problems.tsx'
-import { labelOfPath } from '../design/labels.ts'
+import { labelOfPath } from '../instrument/labels.ts'
 import { begin } from './model-client.ts'
 import { PrintChoices } from './PrintChoices.tsx'
 import type { MeshFormat } from './print-order.ts'

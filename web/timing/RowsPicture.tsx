@@ -3,7 +3,7 @@ import { useEffect, useId, useRef } from 'react'
 import { useWorkshop } from '../frame/workshop.ts'
 import { Hatch } from './Hatch.tsx'
 import { leftRowAngle, rightRowAngle } from './row-angles.ts'
-import { overlapZone } from './stage-sign.ts'
+import { overlapZone } from '../../sim/pose/swept-overlap.ts'
 import type { Timing } from './use-timing.ts'
 
 const DEGREES = 180 / Math.PI

@@ -2,7 +2,7 @@
 import { BufferAttribute, BufferGeometry, Group, Mesh, ShaderMaterial, Color } from 'three'
 import type { Layout } from '../../../sim/pose/layout.ts'
 import type { Theme } from '../../material/substances.ts'
-import type { TimingSign } from '../../timing/stage-sign.ts'
+import type { TimingSign } from '../../../sim/pose/swept-overlap.ts'
 import type { Sign } from '../sign.ts'
 import hatchFragment from './hatch.frag.glsl?raw'
 import hatchVertex from './hatch.vert.glsl?raw'

@@ -1,8 +1,8 @@
-/** What the stage shows of the timing, at the level of the rows: the space that both outputs sweep through. */
-import { type Rows, leastClearance } from '../../sim/gear/row-clearance.ts'
-import { rowOffset } from '../../sim/gear/timing.ts'
-import type { Machine } from '../../sim/machine/machine.ts'
-import { outputTiming } from '../../sim/machine/output-timing.ts'
+/** The space that both outputs sweep through, at the level of the rows. */
+import { type Rows, leastClearance } from '../gear/row-clearance.ts'
+import { rowOffset } from '../gear/timing.ts'
+import type { Machine } from '../machine/machine.ts'
+import { outputTiming } from '../machine/output-timing.ts'
 
 /** Pieces of each of the two arcs */
 const PIECES = 24
