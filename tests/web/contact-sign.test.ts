@@ -7,7 +7,7 @@ import { createCameraRig } from '../../web/scene/camera-rig.ts'
 import { newMovingParts } from '../../web/scene/moving-parts.ts'
 import type { Moment } from '../../web/scene/sign.ts'
 import { contactPaint, contactSign } from '../../web/scene/signs/contact.ts'
-import { showsLines } from '../../web/scene/signs/shown.ts'
+import { showsLines } from '../../web/store/shown-signs.ts'
 import { IDEAL, NO_SIGNS } from '../../web/store/view.ts'
 import { bootCleaner } from '../support/machines.ts'
 

@@ -11,7 +11,7 @@ import { coatMaterial, compoundSign } from './compound.ts'
 import { contactPaint, contactSign } from './contact.ts'
 import { arrowPaint } from './force-arrow.ts'
 import { forceSign } from './forces.ts'
-import { showsLines } from './shown.ts'
+import { showsLines } from '../../store/shown-signs.ts'
 import { overlapPaint, overlapSign } from './timing.ts'
 
 export interface GearSignsProps extends GearSignProps {

@@ -1,5 +1,5 @@
 /** Which signs belong together in one picture. */
-import type { GearSigns, Misplacement } from '../../store/view.ts'
+import type { GearSigns, Misplacement } from './view.ts'
 
 export const isIdeal = ({ centre, along, axial, tilt }: Misplacement): boolean =>
   centre === 0 && along === 0 && axial === 0 && tilt === 0
