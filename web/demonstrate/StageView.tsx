@@ -1,5 +1,5 @@
 /** The stage: the 3D picture, or the drawn plan where there is none, with the labels that stand on it. */
-import { Suspense, lazy, useEffect, useMemo, useState } from 'react'
+import { useEffect, useMemo, useState } from 'react'
 import { useBench, useMachine, useView, useWorkshop } from '../frame/workshop.ts'
 import { beginDrag, dragTo, drawnBy, endDrag, runFrame } from '../frame/frame.ts'
 import { PlanView } from '../instrument/PlanView.tsx'
@@ -10,8 +10,15 @@ import { StageLabels } from './StageLabels.tsx'
 import { useFreeArea } from './free-area.ts'
 import { useReducedMotion } from './reduced-motion.ts'
 
-const loadStage = import('../scene/Stage.tsx')
-const Stage = lazy(() => loadStage.then((module) => ({ default: module.Stage })))
+type StagePicture = (typeof import('../scene/Stage.tsx'))['Stage']
+const loadStage = import('../scene/Stage.tsx').then(({ Stage }) => Stage)
+
+/** Null until the stage is fetched. Suspense would show it only 300 ms after the page, however soon it came. */
+function useStage(): StagePicture | null {
+  const [stage, setStage] = useState<StagePicture | null>(null)
+  useEffect(() => void loadStage.then((loaded) => setStage(() => loaded)), [])
+  return stage
+}
 
 /** The part of the frame that the scene reads and drives. */
 function useStageFrame(painters: ReadonlySet<() => void>): StageFrame {
@@ -43,7 +50,7 @@ function useStageFrame(painters: ReadonlySet<() => void>): StageFrame {
 const notClose = ({ view, camera }: View): View['view'] =>
   camera === null && (view.name === 'mesh' || view.name === 'worm') ? { ...view, name: 'gears' } : view
 
-function Picture() {
+function Picture({ Stage }: { readonly Stage: StagePicture }) {
   const { view, frame, prediction } = useWorkshop()
   const machine = useMachine((now) => now)
   const state = useView((now) => now)
@@ -108,14 +115,13 @@ function Picture() {
 export function StageView() {
   const plan = useView((view) => view.plan)
   const ready = useView((view) => view.pictureReady)
+  const Stage = useStage()
   return (
     <section className="stage" aria-label="Stage">
       {plan === 'no' ? (
         <>
           {!ready && <PlanView ghost />}
-          <Suspense>
-            <Picture />
-          </Suspense>
+          {Stage && <Picture Stage={Stage} />}
         </>
       ) : (
         <PlanView ghost={false} />
