@@ -3,7 +3,7 @@ import { type PointerEvent, useEffect, useRef } from 'react'
 import { useWorkshop } from '../frame/workshop.ts'
 import { TapeFlag } from './TapeFlag.tsx'
 import type { TapeContent } from './tape-picture.ts'
-import { type TapeSurface, attachSurface, createSurface } from './tape-surface.ts'
+import { type TapeSurface, attachSurface, createSurface, showContent } from './tape-surface.ts'
 
 interface TurnTapeProps extends TapeContent {
   readonly flagText: string
@@ -17,9 +17,16 @@ export function TurnTape({ starts, teeth, cover, flag, taps, flagText, onFlag }:
   const surface = useRef<TapeSurface | null>(null)
   useEffect(() => {
     if (!canvas.current) return undefined
-    const content = { starts, teeth, cover, flag, taps }
-    surface.current = createSurface(canvas.current, flagElement.current, content, frame)
+    surface.current = createSurface(canvas.current, frame)
     return attachSurface(surface.current, frame)
+  }, [frame])
+  useEffect(() => {
+    const content = { starts, teeth, cover, flag, taps }
+    // A font can be set only once the page's styles are settled: in the frame they are, in the edit they are not yet.
+    const inFrame = requestAnimationFrame(() => {
+      if (surface.current) showContent(surface.current, frame, content, flagElement.current)
+    })
+    return () => cancelAnimationFrame(inFrame)
   }, [frame, starts, teeth, cover, flag, taps])
 
   const place = (event: PointerEvent<HTMLElement>) => {

@@ -32,7 +32,7 @@ export interface Pen {
   readonly sizes: TapeSizes
   readonly hatch: CanvasPattern | null
   /** Width of the prediction's flag, which is an element of the page over the canvas. */
-  readonly flagWidth: number
+  flagWidth: number
 }
 
 export const WEDGE_ROOM = 12

@@ -7,10 +7,12 @@ import { type TapeContent, drawTape, placeFlag } from './tape-picture.ts'
 
 export interface TapeSurface {
   readonly canvas: HTMLCanvasElement
-  readonly flag: HTMLElement | null
-  readonly content: TapeContent
+  flag: HTMLElement | null
+  content: TapeContent
   /** The worm's place, or zero for ever under a cover */
-  readonly turns: WormTurns
+  turns: WormTurns
+  /** Of the canvas as it was measured last [px] */
+  width: number
   pen: Pen | null
   tape: TapeWindow
   /** What was drawn last: whole turns, place in the turn, motion, every which dash */
@@ -39,8 +41,20 @@ function paint(surface: TapeSurface, frame: Frame): void {
   redraw(surface, frame.drawnSpeed)
 }
 
+/** Lays the tape out for its content. Nothing is measured here but a flag, so an edit costs no layout of the page. */
+function layOut(surface: TapeSurface, frame: Frame): void {
+  const { pen, flag, width } = surface
+  if (!pen) return
+  pen.flagWidth = flag?.offsetWidth ?? 0
+  const room = { width, edge: pen.sizes.edge, widest: pen.sizes.widest }
+  const { flag: place, cover, starts, teeth } = surface.content
+  surface.tape = cover === 'none' ? openTape(room, teeth / starts, place) : coveredTape(room, place)
+  redraw(surface, frame.drawnSpeed)
+}
+
+/** Measures the canvas, and reads its colours and fonts. */
 function refresh(surface: TapeSurface, frame: Frame): void {
-  const { canvas, content, flag } = surface
+  const { canvas } = surface
   const { clientWidth: width, clientHeight: height } = canvas
   const ctx = canvas.getContext('2d')
   if (width === 0 || height === 0 || !ctx) return
@@ -50,29 +64,34 @@ function refresh(surface: TapeSurface, frame: Frame): void {
   ctx.setTransform(ratio, 0, 0, ratio, 0, 0)
   const sizes = tapeSizes((height - WEDGE_ROOM) / 3)
   const colours = readColours(canvas)
-  const hatch = hatchPattern(ctx, colours, ratio)
-  surface.pen = { ctx, colours, sizes, hatch, flagWidth: flag?.offsetWidth ?? 0 }
-  const room = { width, edge: sizes.edge, widest: sizes.widest }
-  const { flag: place, cover, starts, teeth } = content
-  surface.tape = cover === 'none' ? openTape(room, teeth / starts, place) : coveredTape(room, place)
-  redraw(surface, frame.drawnSpeed)
+  surface.width = width
+  surface.pen = { ctx, colours, sizes, hatch: hatchPattern(ctx, colours, ratio), flagWidth: 0 }
+  layOut(surface, frame)
 }
 
-export function createSurface(
-  canvas: HTMLCanvasElement,
-  flag: HTMLElement | null,
-  content: TapeContent,
+const BLANK: TapeContent = { starts: 1, teeth: 1, cover: 'all', flag: null, taps: [] }
+
+export const createSurface = (canvas: HTMLCanvasElement, frame: Frame): TapeSurface => ({
+  canvas,
+  flag: null,
+  content: BLANK,
+  turns: noTurns(),
+  width: 0,
+  pen: null,
+  tape: coveredTape({ width: 320, edge: 16, widest: 20 }, null),
+  drawn: { turns: 0, part: 0, motion: frame.motion, step: 1 },
+})
+
+export function showContent(
+  surface: TapeSurface,
   frame: Frame,
-): TapeSurface {
-  return {
-    canvas,
-    flag,
-    content,
-    turns: content.cover === 'none' ? frame.state.turns : noTurns(),
-    pen: null,
-    tape: coveredTape({ width: 320, edge: 16, widest: 20 }, null),
-    drawn: { turns: 0, part: 0, motion: frame.motion, step: 1 },
-  }
+  content: TapeContent,
+  flag: HTMLElement | null,
+): void {
+  surface.content = content
+  surface.flag = flag
+  surface.turns = content.cover === 'none' ? frame.state.turns : noTurns()
+  layOut(surface, frame)
 }
 
 /** Draws at every change of frame, size, theme or fonts; returns what ends it. */
