@@ -8,7 +8,7 @@ const root = process.cwd()
 
 const FILES: Readonly<Record<string, string>> = {
   'web/main.tsx':
-    "import { used } from '../sim/gear/worm.ts'\nimport { shown } from '../../store/shown-signs.ts'\n\nshown(used)\n",
+    "import { used } from '../sim/gear/worm.ts'\nimport { shown } from './shown.ts'\n\nshown(used)\n",
   'web/shown.ts': 'export const shown = (text: string) => text\nexport const neverShown = 1\n',
   'sim/gear/worm.ts': "export const used = 'used'\nexport const neverUsed = 1\n",
   'sim/gear/forgotten.ts': 'export const forgotten = 1\n',

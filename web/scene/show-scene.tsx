@@ -56,9 +56,9 @@ export function show(stage: Mounted): void {
 
 /**
  * Asks for other geometry when the machine or its detail is another; the old picture stands until it is there. A
- * whole rebuild takes 6 ms warm, but 150 ms the first time and 30 ms on a processor four times slower. Worm and wheels
- * are a third of it and the other parts, whose sizes follow theirs, the rest, so all of it is worked out in the other
- * thread, and always: two ways would answer out of order.
+ * whole rebuild is above 8 ms the first time and on slow processors. Worm and wheels are a third of it and the other
+ * parts, whose sizes follow theirs, the rest, so all of it is worked out in the other thread, and always: two ways
+ * would answer out of order.
  */
 export function rebuild(stage: Mounted): void {
   const { machine } = stage.props
