@@ -3,6 +3,7 @@
  * contact-field.ts reads from.
  */
 import { contactPlanes } from './contact-planes.ts'
+import { crossing } from './crossing.ts'
 import type { GearNumbers } from './gear-numbers.ts'
 import { helicalContact, helicalPoint, helicalShift } from './helical-contact.ts'
 import { activeRange, playlessCutter, rangeEnds } from './undercut.ts'
@@ -10,36 +11,15 @@ import { type Flank, flankPoint, type Generation, rackHeight, rackSlope } from '
 
 const PLANES = 40
 const SAMPLES = 25
-const STEPS = 40
 
 /** Shift [mm] at which the rack point (x, y) touches. */
 const shiftAt = (g: Generation, sigma: Flank, x: number, y: number): number =>
   (g.centreDistance - g.wheelRadius - x) / rackSlope(g, sigma, x, y) - rackHeight(g, sigma, x, y)
 
-/** x [mm] between low and high at which the shift is s: false position with Illinois halving. */
+/** x [mm] between low and high at which the shift is s; the shift may fall or rise along x. */
 function placeOfShift(g: Generation, sigma: Flank, y: number, s: number, low: number, high: number): number {
-  let from = low
-  let to = high
-  let below = shiftAt(g, sigma, low, y) - s
-  let above = shiftAt(g, sigma, high, y) - s
-  let kept = 0
-  for (let i = 0; i < STEPS; i++) {
-    const x = (from * above - to * below) / (above - below)
-    const value = shiftAt(g, sigma, x, y) - s
-    if (value === 0 || !(x > from && x < to)) return Math.min(high, Math.max(low, x))
-    if (value > 0 === above > 0) {
-      to = x
-      above = value
-      if (kept === 1) below /= 2
-      kept = 1
-    } else {
-      from = x
-      below = value
-      if (kept === -1) above /= 2
-      kept = -1
-    }
-  }
-  return (from + to) / 2
+  const falls = shiftAt(g, sigma, low, y) > shiftAt(g, sigma, high, y) ? 1 : -1
+  return crossing((x) => falls * (shiftAt(g, sigma, x, y) - s), low, high)
 }
 
 export interface ContactTable {

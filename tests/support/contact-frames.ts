@@ -1,6 +1,4 @@
 import { readFileSync } from 'node:fs'
-import { PerformanceObserver } from 'node:perf_hooks'
-import { setTimeout } from 'node:timers/promises'
 import {
   contactField,
   newContactCounts,
@@ -8,6 +6,7 @@ import {
   writeContactLines,
 } from '../../sim/gear/contact-field.ts'
 import type { Machine } from '../../sim/machine/machine.ts'
+import { fewestCollections } from './fewest-collections.ts'
 
 /**
  * Run by itself with --expose-gc: prints how many garbage collections the contact lines of a machine cause over
@@ -17,7 +16,6 @@ import type { Machine } from '../../sim/machine/machine.ts'
 const [file = '', manner = 'running'] = process.argv.slice(2)
 
 const FRAMES = 300_000
-/** What is optimised late leaves boxes until then, so the quietest window counts. */
 const WINDOWS = manner === 'wasteful' ? 1 : 8
 
 const machine = JSON.parse(readFileSync(file, 'utf8')) as Machine
@@ -36,19 +34,5 @@ function frames(count: number): void {
   }
 }
 
-let collections = 0
-new PerformanceObserver((list) => {
-  collections += list.getEntries().length
-}).observe({ entryTypes: ['gc'] })
-
-let fewest = Infinity
-frames(FRAMES)
-for (let window = 0; window < WINDOWS && fewest > 0; window++) {
-  globalThis.gc?.()
-  await setTimeout(50)
-  collections = 0
-  frames(FRAMES)
-  await setTimeout(50)
-  fewest = Math.min(fewest, collections)
-}
+const fewest = await fewestCollections(frames, FRAMES, WINDOWS)
 process.stdout.write(`${fewest} ${Object.keys(last).length}`)

@@ -1,6 +1,4 @@
 import { readFileSync } from 'node:fs'
-import { PerformanceObserver } from 'node:perf_hooks'
-import { setTimeout } from 'node:timers/promises'
 import { compileDrive } from '../../sim/drive/drive.ts'
 import { firstInput } from '../../sim/drive/input.ts'
 import { followPlay, newPlay, settlePlay } from '../../sim/drive/play.ts'
@@ -10,6 +8,7 @@ import { step } from '../../sim/drive/step.ts'
 import type { Machine } from '../../sim/machine/machine.ts'
 import { machineLayout } from '../../sim/pose/layout.ts'
 import { newPoses, posePlan, writePoses } from '../../sim/pose/pose.ts'
+import { fewestCollections } from './fewest-collections.ts'
 
 /**
  * Run by itself with --expose-gc: prints how many garbage collections a million frames of a machine cause
@@ -19,7 +18,6 @@ import { newPoses, posePlan, writePoses } from '../../sim/pose/pose.ts'
 const [file = '', manner = 'running'] = process.argv.slice(2)
 
 const FRAMES = 1_000_000
-/** What is optimised late leaves boxes until then, so the quietest window counts. */
 const WINDOWS = manner === 'wasteful' ? 1 : 12
 
 const machine = JSON.parse(readFileSync(file, 'utf8')) as Machine
@@ -46,19 +44,5 @@ function frames(count: number): void {
   }
 }
 
-let collections = 0
-new PerformanceObserver((list) => {
-  collections += list.getEntries().length
-}).observe({ entryTypes: ['gc'] })
-
-let fewest = Infinity
-frames(FRAMES)
-for (let window = 0; window < WINDOWS && fewest > 0; window++) {
-  globalThis.gc?.()
-  await setTimeout(50)
-  collections = 0
-  frames(FRAMES)
-  await setTimeout(50)
-  fewest = Math.min(fewest, collections)
-}
+const fewest = await fewestCollections(frames, FRAMES, WINDOWS)
 process.stdout.write(`${fewest} ${Object.keys(last).length}`)

@@ -2,6 +2,7 @@
 import { parseMachine, printMachine } from '../../sim/machine/file.ts'
 import type { Machine } from '../../sim/machine/machine.ts'
 import type { Problem } from '../../sim/machine/problem.ts'
+import { saveFile } from './save-file.ts'
 
 /** A machine takes 3 kB; more than this is not read at all [byte] */
 export const MOST_FILE = 1_000_000
@@ -24,12 +25,7 @@ export function fileName({ name }: Machine): string {
 /** Hands the machine to the browser's own saving; returns the name it was given. */
 export function saveMachine(machine: Machine): string {
   const name = fileName(machine)
-  const url = URL.createObjectURL(new Blob([printMachine(machine)], { type: 'application/json' }))
-  const anchor = document.createElement('a')
-  anchor.href = url
-  anchor.download = name
-  anchor.click()
-  setTimeout(() => URL.revokeObjectURL(url))
+  saveFile(name, 'application/json', printMachine(machine))
   return name
 }
 

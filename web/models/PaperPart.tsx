@@ -4,7 +4,7 @@ import { useMachine, useWorkshop } from '../frame/workshop.ts'
 import { PrintedPage } from './PrintedPage.tsx'
 import { fileDrawing } from './drawing.ts'
 import { svgFile } from './marks.ts'
-import { modelFileName, saveFile } from './save-file.ts'
+import { modelFileName, saveModel } from './save-model.ts'
 import type { Saving } from './use-saving.ts'
 
 export function PaperPart({ saving }: { readonly saving: Saving }) {
@@ -28,14 +28,14 @@ export function PaperPart({ saving }: { readonly saving: Saving }) {
     const work = (tell: (progress: string) => void) => {
       tell('Writing the scene')
       const made = import('./scene-file.ts').then(({ sceneFile }) => sceneFile(moment))
-      return { done: made.then((file) => () => saveFile(name, 'glb', file)), cancel: () => {} }
+      return { done: made.then((file) => () => saveModel(name, 'glb', file)), cancel: () => {} }
     }
     saving.save({ name, work, remedy: 'Reload the page and try again.' })
   }
   const saveDrawing = () => {
     const name = modelFileName(machine, 'drawing-mm', 'svg')
     const drawn = Promise.resolve().then(() => svgFile(fileDrawing(machine.name, machine.gearing)))
-    const work = () => ({ done: drawn.then((svg) => () => saveFile(name, 'svg', svg)), cancel: () => {} })
+    const work = () => ({ done: drawn.then((svg) => () => saveModel(name, 'svg', svg)), cancel: () => {} })
     saving.save({ name, work, remedy: 'Look at the checks of this design first.' })
   }
   return (

@@ -7,7 +7,7 @@ import { begin } from './model-client.ts'
 import { PrintChoices } from './PrintChoices.tsx'
 import type { MeshFormat } from './print-order.ts'
 import { groupedCount, sizeWords, stlWords, volumeWords } from './print-words.ts'
-import { modelFileName, saveFile } from './save-file.ts'
+import { modelFileName, saveModel } from './save-model.ts'
 import { type Print, type Measured, useMeasure, usePrint } from './use-print.ts'
 import type { Saving } from './use-saving.ts'
 
@@ -87,7 +87,7 @@ function SaveMesh({ print, saving }: { readonly print: Print; readonly saving: S
       const { done, cancel } = begin({ order, format }, tell)
       const handed = done.then((answer) => {
         const file = answer?.file
-        return file ? () => saveFile(name, format, file) : null
+        return file ? () => saveModel(name, format, file) : null
       })
       return { done: handed, cancel }
     }

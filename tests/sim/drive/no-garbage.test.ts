@@ -1,38 +1,12 @@
-import { execFileSync } from 'node:child_process'
 import { mkdtempSync, rmSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
-import { fileURLToPath } from 'node:url'
-import { build } from 'vite'
 import { afterAll, beforeAll, expect, test } from 'vitest'
+import { buildFrames, collections } from '../../support/frames-process.ts'
 
-const file = (path: string): string => fileURLToPath(new URL(`../../../${path}`, import.meta.url))
-
-let folder = ''
-beforeAll(async () => {
-  folder = mkdtempSync(join(tmpdir(), 'frames-'))
-  const output = { entryFileNames: 'frames.mjs' }
-  await build({
-    configFile: false,
-    logLevel: 'silent',
-    build: {
-      ssr: file('tests/support/million-frames.ts'),
-      outDir: folder,
-      target: 'node20',
-      rolldownOptions: { output },
-    },
-  })
-})
+const folder = mkdtempSync(join(tmpdir(), 'frames-'))
+beforeAll(() => buildFrames('tests/support/million-frames.ts', folder))
 afterAll(() => rmSync(folder, { recursive: true, force: true }))
-
-/** The compiler works in the loop's own thread, so a busy computer optimises the same frames. */
-const FLAGS = ['--expose-gc', '--no-concurrent-recompilation', '--no-concurrent-sparkplug']
-
-/** Garbage collections over a million frames in a process of its own, after warming up. */
-function collections(machine: string, manner: string): number {
-  const given = [join(folder, 'frames.mjs'), file(`assets/machines/${machine}.json`), manner]
-  return Number.parseInt(execFileSync(process.execPath, [...FLAGS, ...given], { encoding: 'utf8' }), 10)
-}
 
 test.each([
   ['boot-cleaner', 'running'],
@@ -40,9 +14,9 @@ test.each([
   ['vent-opener', 'running'],
   ['classroom-model', 'running'],
 ])('a million steps, readings and poses of the %s, %s, leave no garbage to collect', (machine, manner) => {
-  expect(collections(machine, manner)).toBe(0)
+  expect(collections(folder, machine, manner)).toBe(0)
 })
 
 test('the count would notice one small object a frame', () => {
-  expect(collections('classroom-model', 'wasteful')).toBeGreaterThan(5)
+  expect(collections(folder, 'classroom-model', 'wasteful')).toBeGreaterThan(5)
 })

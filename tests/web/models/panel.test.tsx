@@ -6,7 +6,7 @@ import { WorkshopProvider, createWorkshop } from '../../../web/frame/workshop.ts
 import { DataSheet } from '../../../web/models/PrintedPage.tsx'
 import { ModelsPanel } from '../../../web/models/ModelsPanel.tsx'
 import { rowText } from '../../../web/models/row-text.ts'
-import { modelFileName } from '../../../web/models/save-file.ts'
+import { modelFileName } from '../../../web/models/save-model.ts'
 import { bootCleaner, demoMachines } from '../../support/machines.ts'
 
 beforeAll(() => void vi.stubGlobal('location', { href: 'https://example.org/counterturn/#/design' }))
