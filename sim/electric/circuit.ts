@@ -13,7 +13,10 @@ export interface Circuit {
   /** Across the capacitor [ohm]; Infinity is none */
   readonly bleedResistance: number
   /** Ahead of the rectifier, or in series with an alternating-current motor; null is none */
-  readonly triac: { readonly firingAngle: number /* [rad], 0 to pi */; readonly drop: number /* [V] */ } | null
+  readonly triac: {
+    readonly firingAngle: number /* [rad], 0 to pi */
+    readonly drop: number /* [V] */
+  } | null
   /** Between battery or capacitor and the motor; null is none. With a duty of 1 a relay bridges the switch. */
   readonly chopper: Chopper | null
   readonly winding: Winding

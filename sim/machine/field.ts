@@ -1,5 +1,15 @@
 /** In the order of the controls. */
-export type SectionName = 'gearing' | 'teeth' | 'supply' | 'setting' | 'motor' | 'rotor' | 'outputs'
+export type SectionName =
+  | 'gearing'
+  | 'teeth'
+  | 'supply'
+  | 'setting'
+  | 'motor'
+  | 'rotor'
+  | 'outputs'
+  | 'thermal'
+  | 'brushes'
+  | 'protection'
 
 export const SECTIONS: readonly { readonly name: SectionName; readonly title: string }[] = [
   { name: 'gearing', title: 'Worm and wheels' },
@@ -9,6 +19,9 @@ export const SECTIONS: readonly { readonly name: SectionName; readonly title: st
   { name: 'motor', title: 'Motor' },
   { name: 'rotor', title: 'Rotor and fan' },
   { name: 'outputs', title: 'Outputs and loads' },
+  { name: 'thermal', title: 'Heat' },
+  { name: 'brushes', title: 'Brushes and commutator' },
+  { name: 'protection', title: 'Protection' },
 ]
 
 /**

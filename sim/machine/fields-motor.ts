@@ -174,4 +174,14 @@ export const ROTOR_FIELDS = sectionFields('rotor', [
     whole: true,
     help: 'Blades of the cooling fan in the picture; 0 is no fan. The fan torque is told apart from it.',
   },
+  {
+    path: 'rotor.breakaway',
+    label: 'Breakaway factor',
+    symbol: 'k_b',
+    unit: '',
+    min: 1,
+    max: 3,
+    step: 0.05,
+    help: 'How much more dry friction holds the resting drive than slows the running one; 1 is no more.',
+  },
 ])

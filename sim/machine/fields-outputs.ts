@@ -85,6 +85,16 @@ export const OUTPUT_FIELDS = sectionFields('outputs', [
     help: 'By how many teeth the left wheel is put in further. It sets how the two outputs pass each other.',
   },
   {
+    path: 'outputs.jamTorque',
+    label: 'Grip of a jam',
+    symbol: 'T_j',
+    unit: 'N m',
+    min: 0.001,
+    max: 10_000,
+    step: 0.1,
+    help: 'Torque with which whatever jams a wheel holds it. The drive must stay below it, or the wheel slips.',
+  },
+  {
     path: 'outputs.loads.*.active',
     label: 'Active load',
     symbol: 'T_a',

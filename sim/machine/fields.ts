@@ -6,7 +6,9 @@ import type { Field } from './field.ts'
 import { SETTING_FIELDS, SUPPLY_FIELDS } from './fields-electric.ts'
 import { GEARING_FIELDS, TEETH_FIELDS } from './fields-gearing.ts'
 import { MOTOR_FIELDS, ROTOR_FIELDS } from './fields-motor.ts'
+import { BRUSH_FIELDS } from './fields-brushes.ts'
 import { OUTPUT_FIELDS } from './fields-outputs.ts'
+import { PROTECTION_FIELDS, THERMAL_FIELDS } from './fields-thermal.ts'
 import type { Machine } from './machine.ts'
 import { ownValue, pathKeys } from './path.ts'
 
@@ -18,6 +20,9 @@ export const FIELDS: readonly Field[] = [
   ...GEARING_FIELDS,
   ...TEETH_FIELDS,
   ...OUTPUT_FIELDS,
+  ...THERMAL_FIELDS,
+  ...BRUSH_FIELDS,
+  ...PROTECTION_FIELDS,
 ]
 
 /** A field of one machine. Its path has the place in the list; its label says which setting or load. */

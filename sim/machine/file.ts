@@ -4,7 +4,7 @@ import type { CheckedMachine } from './check.ts'
 import { MACHINE_FORM, MACHINE_FORMAT, MACHINE_VERSION } from './form.ts'
 import type { Form, Parts } from './form.ts'
 import { readJson } from './json.ts'
-import { type Migration, TEETH_AND_ROWS } from './migrations.ts'
+import { HEAT_AND_PROTECTION, type Migration, TEETH_AND_ROWS } from './migrations.ts'
 import type { Machine } from './machine.ts'
 import { ownValue } from './path.ts'
 import type { Problem } from './problem.ts'
@@ -13,7 +13,7 @@ import { told, toldNumber } from './told.ts'
 /** A machine is about 2 kB. [characters] */
 const LONGEST_FILE = 200_000
 
-const MIGRATIONS: readonly Migration[] = [TEETH_AND_ROWS]
+const MIGRATIONS: readonly Migration[] = [TEETH_AND_ROWS, HEAT_AND_PROTECTION]
 
 const refused = (path: string, message: string): CheckedMachine => ({
   machine: null,

@@ -82,7 +82,7 @@ const list = (item: Parts, items: string): ListForm => ({ is: 'list', item, item
 const steps = (kind: string): Parts => ({ steps: list(numbers('control.steps.*', kind), 'settings') })
 
 export const MACHINE_FORMAT = 'counterturn-machine'
-export const MACHINE_VERSION = 2
+export const MACHINE_VERSION = 3
 
 export const MACHINE_FORM: GroupForm = group({
   format: { is: 'fixed', value: MACHINE_FORMAT },
@@ -96,6 +96,11 @@ export const MACHINE_FORM: GroupForm = group({
     taps: steps('taps'),
     chopper: { ...numbers('control', 'chopper'), ...steps('chopper') },
     phase: { ...numbers('control', 'phase'), ...steps('phase') },
+    'half-wave': {
+      ...numbers('control', 'half-wave'),
+      freewheel: choice('none', 'diode'),
+      ...steps('half-wave'),
+    },
     crank: steps('crank'),
   }),
   motor: kinds(
@@ -121,5 +126,13 @@ export const MACHINE_FORM: GroupForm = group({
   outputs: group({
     ...numbers('outputs'),
     loads: list({ name: text(1, 40, false), ...numbers('outputs.loads.*') }, 'loads'),
+  }),
+  thermal: group({ insulation: choice('A', 'E', 'B', 'F', 'H', 'N'), ...numbers('thermal') }, true),
+  brushes: group(numbers('brushes'), true),
+  protection: kinds({
+    none: {},
+    fuse: { side: choice('primary', 'secondary'), ...numbers('protection', 'fuse') },
+    overload: { side: choice('primary', 'secondary'), ...numbers('protection', 'overload') },
+    limit: numbers('protection', 'limit'),
   }),
 })

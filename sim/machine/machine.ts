@@ -7,13 +7,13 @@ import type { GearNumbers } from '../gear/gear-numbers.ts'
 
 export interface Machine {
   readonly format: 'counterturn-machine'
-  readonly version: 2
+  readonly version: 3
   readonly name: string
   readonly about: string
   readonly supply: Supply
   /** Present only behind a mains supply. */
   readonly transformer: Transformer | null
-  /** Present only where alternating current feeds a permanent-magnet motor. */
+  /** Present only where alternating current feeds a permanent-magnet motor in both half waves. */
   readonly rectifier: Rectifier | null
   readonly control: Control
   /** Absent on a hand-cranked machine. */
@@ -21,6 +21,11 @@ export interface Machine {
   readonly rotor: Rotor
   readonly gearing: Gearing
   readonly outputs: Outputs
+  /** Where the heat goes; null where that is not described, and without a motor. */
+  readonly thermal: Thermal | null
+  /** The sliding contact; null where it is not described, and without a motor. */
+  readonly brushes: Brushes | null
+  readonly protection: Protection
 }
 
 export type Supply = MainsSupply | BatterySupply | CrankSupply
@@ -60,12 +65,16 @@ export interface Transformer {
 export interface Rectifier {
   /** Forward drop of one diode of the bridge [V] */
   readonly diodeDrop: number
+  /** Smoothing capacitor across the bridge [uF]; 0 is none */
+  readonly capacitance: number
+  /** What discharges the capacitor when the machine is unplugged [kohm] */
+  readonly bleedResistance: number
 }
 
 /**
  * How the speed is set. Every kind has one or more steps; the person chooses a step by its number, from 1.
  */
-export type Control = TapControl | ChopperControl | PhaseControl | CrankControl
+export type Control = TapControl | ChopperControl | PhaseControl | HalfWaveControl | CrankControl
 
 export interface TapControl {
   readonly kind: 'taps'
@@ -97,6 +106,17 @@ export interface PhaseControl {
   /** Drop of the conducting triac [V] */
   readonly switchDrop: number
   readonly steps: readonly { readonly angle: number /* firing angle [deg] */ }[]
+}
+
+/** A diode in series that lets one half wave through, or is bridged so that both pass. */
+export interface HalfWaveControl {
+  readonly kind: 'half-wave'
+  /** [V] */
+  readonly diodeDrop: number
+  /** Whether a second diode leads the current on round the motor while the first one blocks */
+  readonly freewheel: 'none' | 'diode'
+  /** Half waves of each period that are used, 1 or 2; a permanent-magnet motor needs 1 */
+  readonly steps: readonly { readonly waves: number }[]
 }
 
 export interface CrankControl {
@@ -146,6 +166,8 @@ export interface Rotor {
   readonly fanTorque: number
   /** Blades of the cooling fan; 0 is no fan */
   readonly fanBlades: number
+  /** Dry friction of the whole drive at leaving standstill, over that of running; 1 or more */
+  readonly breakaway: number
 }
 
 export type Gearing = GearNumbers
@@ -166,6 +188,8 @@ export interface Outputs {
   readonly keyAngle: number
   /** Teeth by which the left wheel is put in further than the first way round */
   readonly toothOffset: number
+  /** Torque with which whatever jams a wheel holds it [N m] */
+  readonly jamTorque: number
   /** What each wheel can be given to do, by name; the first is the light one. */
   readonly loads: readonly Load[]
 }
@@ -183,4 +207,85 @@ export interface Load {
   readonly linear: number
   /** [N m s2/rad2] */
   readonly quadratic: number
+}
+
+/** Two bodies that take up heat: the winding, and the case with the magnets; fan and mesh heat go to the air. */
+export interface Thermal {
+  /** [J/K] */
+  readonly windingCapacity: number
+  readonly caseCapacity: number
+  /** From winding to case at standstill, and what the fan adds at the reference speed [W/K] */
+  readonly windingToCase: number
+  readonly windingToCaseFan: number
+  /** From case to air likewise [W/K] */
+  readonly caseToAir: number
+  readonly caseToAirFan: number
+  /** [r/min] */
+  readonly referenceSpeed: number
+  /** Power of the speed with which the fan's part grows */
+  readonly fanExponent: number
+  /** Air around [degC] */
+  readonly ambient: number
+  /** Class of the insulation by IEC 60085 */
+  readonly insulation: 'A' | 'E' | 'B' | 'F' | 'H' | 'N'
+  /** By how much the hottest spot is above the mean of the winding [K] */
+  readonly hotSpotMargin: number
+  /** Change of the magnet's flux [%/K]; 0 without magnets */
+  readonly magnetCoefficient: number
+  /** Part of the loss in the brushes, and of friction, that heats the winding; the rest heats the case [%] */
+  readonly brushHeatToWinding: number
+  readonly frictionHeatToWinding: number
+}
+
+/** Both brushes alike; what cannot be read off a machine is set by the user, so what follows is indicative. */
+export interface Brushes {
+  /** [mm] */
+  readonly commutatorDiameter: number
+  /** Bars of the commutator */
+  readonly bars: number
+  /** Width of a brush along the commutator's circumference [mm] */
+  readonly arcWidth: number
+  /** Contact area of one brush [mm2] */
+  readonly area: number
+  /** Inductance of one coil [uH] */
+  readonly coilInductance: number
+  /** Turns of one coil, and the peak of an alternating flux through it [uWb]; 0 in a direct-current machine */
+  readonly coilTurns: number
+  readonly peakFlux: number
+  /** Current density beyond which the brush is overloaded [A/cm2] */
+  readonly densityLimit: number
+  /** Force of one spring [N], and friction of carbon on the commutator */
+  readonly springForce: number
+  readonly friction: number
+  /** What can wear off [mm], and how fast it does [mm/1000 h] at a sliding speed [m/s] and without current */
+  readonly usableLength: number
+  readonly wear: number
+  readonly wearSpeed: number
+  /** Current at which the current's own wear [A] is `wearByCurrent` times that */
+  readonly wearCurrent: number
+  readonly wearByCurrent: number
+}
+
+export type Protection = NoProtection | MeltingProtection | CurrentLimit
+
+export interface NoProtection {
+  readonly kind: 'none'
+}
+
+/** A fuse that melts, or an overload switch that opens and can be closed again. */
+export interface MeltingProtection {
+  readonly kind: 'fuse' | 'overload'
+  /** Which winding of the transformer it stands in; without one both are the same */
+  readonly side: 'primary' | 'secondary'
+  /** Smallest current that ever opens it [A r.m.s.] */
+  readonly current: number
+  /** [s] */
+  readonly timeConstant: number
+}
+
+/** The chopper opens early where the motor current reaches a limit. */
+export interface CurrentLimit {
+  readonly kind: 'limit'
+  /** [A] */
+  readonly current: number
 }

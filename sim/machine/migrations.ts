@@ -66,3 +66,24 @@ export const TEETH_AND_ROWS: Migration = {
     }
   },
 }
+
+/** What version 2 did not describe: it had no capacitor, and nothing was said of heat, brushes and fuses. */
+export const HEAT_AND_PROTECTION: Migration = {
+  from: 2,
+  name: 'smoothing capacitor, breakaway, grip of a jam, heat, brushes and protection were added',
+  apply(file) {
+    const rectifier = ownValue(file, 'rectifier')
+    const rotor = ownValue(file, 'rotor')
+    const outputs = ownValue(file, 'outputs')
+    if (!isGroup(rotor) || !isGroup(outputs)) return file
+    return {
+      ...file,
+      ...(isGroup(rectifier) ? { rectifier: { ...rectifier, capacitance: 0, bleedResistance: 10 } } : {}),
+      rotor: { ...rotor, breakaway: 1 },
+      outputs: { ...outputs, jamTorque: 100 },
+      thermal: null,
+      brushes: null,
+      protection: { kind: 'none' },
+    }
+  },
+}

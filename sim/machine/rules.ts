@@ -6,78 +6,96 @@ import type { Problem } from './problem.ts'
 import { told, toldNumber } from './told.ts'
 
 interface Fitting {
+  readonly control: Control['kind']
   readonly supply: Supply['kind']
   readonly transformer: boolean
   readonly rectifier: boolean
   readonly motor: Motor['kind'] | null
 }
 
-/** The ways of setting the speed that are computed, each with what it needs around it. */
-const FITTINGS: Readonly<Record<Control['kind'], Fitting>> = {
-  taps: { supply: 'mains', transformer: true, rectifier: true, motor: 'permanent-magnet' },
-  chopper: { supply: 'battery', transformer: false, rectifier: false, motor: 'permanent-magnet' },
-  phase: { supply: 'mains', transformer: false, rectifier: false, motor: 'universal' },
-  crank: { supply: 'crank', transformer: false, rectifier: false, motor: null },
-}
+/** The chains that are computed, each by what it is made of. */
+const FITTINGS: readonly Fitting[] = [
+  { control: 'taps', supply: 'mains', transformer: true, rectifier: true, motor: 'permanent-magnet' },
+  { control: 'chopper', supply: 'battery', transformer: false, rectifier: false, motor: 'permanent-magnet' },
+  { control: 'chopper', supply: 'battery', transformer: false, rectifier: false, motor: 'universal' },
+  { control: 'chopper', supply: 'mains', transformer: false, rectifier: true, motor: 'permanent-magnet' },
+  { control: 'phase', supply: 'mains', transformer: false, rectifier: false, motor: 'universal' },
+  { control: 'phase', supply: 'mains', transformer: false, rectifier: true, motor: 'permanent-magnet' },
+  { control: 'half-wave', supply: 'mains', transformer: false, rectifier: false, motor: 'universal' },
+  { control: 'half-wave', supply: 'mains', transformer: false, rectifier: false, motor: 'permanent-magnet' },
+  { control: 'crank', supply: 'crank', transformer: false, rectifier: false, motor: null },
+]
 
 const error = (path: string, message: string): Problem => ({ path, severity: 'error', message })
 const warning = (path: string, message: string): Problem => ({ path, severity: 'warning', message })
 
-const controlsBehind = (supply: unknown): string =>
-  Object.entries(FITTINGS)
-    .filter(([, fitting]) => fitting.supply === supply)
-    .map(([control]) => `'${control}'`)
-    .join(' or ')
+const quoted = (kinds: readonly (string | null)[]): string =>
+  [...new Set(kinds)].map((kind) => (kind === null ? 'null' : `'${kind}'`)).join(' or ')
 
-const isFittingOf = (kind: unknown): kind is Control['kind'] =>
-  typeof kind === 'string' && Object.hasOwn(FITTINGS, kind)
-
-function supplyProblems(control: Control['kind'], kind: unknown): Problem[] {
-  const needed = FITTINGS[control].supply
-  const possible = controlsBehind(kind)
-  if (kind === needed || possible === '') return []
+function supplyProblems(control: string, fitting: readonly Fitting[], kind: unknown): Problem[] {
+  const elsewhere = FITTINGS.filter(({ supply }) => supply === kind)
+  if (fitting.some(({ supply }) => supply === kind) || elsewhere.length === 0) return []
   const message =
-    `must be '${needed}' where the control is '${control}', ` +
-    `got '${String(kind)}', which goes with ${possible}`
+    `must be ${quoted(fitting.map(({ supply }) => supply))} where the control is '${control}', ` +
+    `got '${String(kind)}', which goes with ${quoted(elsewhere.map((each) => each.control))}`
   return [error('supply.kind', message)]
 }
 
+/** Why a part has no place there, where that is more than that nobody builds it. */
+const reasonAgainst = (control: string, part: 'transformer' | 'rectifier'): string =>
+  control === 'half-wave' && part === 'transformer'
+    ? ', since one half wave alone would magnetise its core'
+    : ''
+
 function presenceProblems(
-  control: Control['kind'],
+  where: string,
+  fitting: readonly Fitting[],
   part: 'transformer' | 'rectifier',
   value: unknown,
 ): Problem[] {
-  const needed = FITTINGS[control][part]
-  if (value === undefined || needed === (value !== null)) return []
-  const message = needed
-    ? `must be given where the control is '${control}', got null`
-    : `must be null where the control is '${control}', got a ${part}`
+  const control = fitting[0]?.control ?? ''
+  const needed = new Set(fitting.map((each) => each[part]))
+  if (value === undefined || needed.size !== 1 || needed.has(value !== null)) return []
+  const message = needed.has(true)
+    ? `must be given where ${where}, got null`
+    : `must be null where ${where}, got a ${part}${reasonAgainst(control, part)}`
   return [error(part, message)]
 }
 
-function motorProblems(control: Control['kind'], motor: unknown): Problem[] {
-  const needed = FITTINGS[control].motor
+function motorProblems(control: string, fitting: readonly Fitting[], motor: unknown): Problem[] {
   if (motor === undefined) return []
-  if (motor === null) {
-    return needed === null
-      ? []
-      : [error('motor', `must be '${needed}' where the control is '${control}', got null`)]
-  }
-  if (needed === null) return [error('motor', `must be null where the control is '${control}', got a motor`)]
+  const motors = fitting.map((each) => each.motor)
+  const where = `where the control is '${control}'`
+  if (motor === null)
+    return motors.includes(null) ? [] : [error('motor', `must be ${quoted(motors)} ${where}, got null`)]
+  if (motors.every((each) => each === null)) return [error('motor', `must be null ${where}, got a motor`)]
   const kind = ownValue(motor, 'kind')
-  if (kind === needed || (kind !== 'permanent-magnet' && kind !== 'universal')) return []
-  return [error('motor.kind', `must be '${needed}' where the control is '${control}', got '${kind}'`)]
+  if (kind !== 'permanent-magnet' && kind !== 'universal') return []
+  if (motors.includes(kind)) return []
+  return [error('motor.kind', `must be ${quoted(motors)} ${where}, got '${kind}'`)]
 }
 
 /** Supply, transformer, rectifier, control and motor that do not go together, told from any value. */
 export function fittingProblems(machine: unknown): Problem[] {
   const control = ownValue(ownValue(machine, 'control'), 'kind')
-  if (!isFittingOf(control)) return []
+  const ofControl = FITTINGS.filter((each) => each.control === control)
+  if (typeof control !== 'string' || ofControl.length === 0) return []
+  const supply = ownValue(ownValue(machine, 'supply'), 'kind')
+  const motor = ownValue(machine, 'motor')
+  const motorKind = ownValue(motor, 'kind')
+  const behind = ofControl.filter((each) => each.supply === supply)
+  const offered = behind.length > 0 ? behind : ofControl
+  const turning = offered.filter((each) => each.motor === motorKind)
+  const chain = turning.length > 0 ? turning : offered
+  const where =
+    turning.length > 0 && turning.length < ofControl.length
+      ? `the control is '${control}', the supply '${String(supply)}' and the motor '${String(motorKind)}'`
+      : `the control is '${control}'`
   return [
-    ...supplyProblems(control, ownValue(ownValue(machine, 'supply'), 'kind')),
-    ...presenceProblems(control, 'transformer', ownValue(machine, 'transformer')),
-    ...presenceProblems(control, 'rectifier', ownValue(machine, 'rectifier')),
-    ...motorProblems(control, ownValue(machine, 'motor')),
+    ...supplyProblems(control, ofControl, supply),
+    ...presenceProblems(where, chain, 'transformer', ownValue(machine, 'transformer')),
+    ...presenceProblems(where, chain, 'rectifier', ownValue(machine, 'rectifier')),
+    ...motorProblems(control, offered, motor),
   ]
 }
 
@@ -132,6 +150,76 @@ function loadNameProblems(loads: unknown): Problem[] {
   )
 }
 
+/** A capacitor needs something that limits its charging current, and has no place behind a triac. */
+function capacitorProblems(machine: unknown): Problem[] {
+  const rectifier = ownValue(machine, 'rectifier')
+  const capacitance = ownValue(rectifier, 'capacitance')
+  if (typeof capacitance !== 'number') return []
+  const control = ownValue(ownValue(machine, 'control'), 'kind')
+  const path = 'rectifier.capacitance'
+  if (control === 'phase' && capacitance > 0)
+    return [
+      error(
+        path,
+        `must be 0 behind a triac, got ${toldNumber(capacitance)} uF; take the speed with a chopper`,
+      ),
+    ]
+  if (control === 'chopper' && capacitance === 0)
+    return [error(path, 'must be above 0 where a chopper stands behind the bridge, got 0 uF')]
+  const resistance = ownValue(ownValue(machine, 'supply'), 'resistance')
+  if (control === 'chopper' && resistance === 0) {
+    const message =
+      'must be above 0 ahead of a smoothing capacitor, whose charging current it limits, got 0 ohm'
+    return [error('supply.resistance', message)]
+  }
+  return []
+}
+
+/** Alternating current in both half waves would only shake a motor with fixed magnets. */
+function halfWaveProblems(machine: unknown): Problem[] {
+  const control = ownValue(machine, 'control')
+  const steps = ownValue(control, 'steps')
+  const isMagnet = ownValue(ownValue(machine, 'motor'), 'kind') === 'permanent-magnet'
+  if (ownValue(control, 'kind') !== 'half-wave' || !isMagnet || !Array.isArray(steps)) return []
+  const length = Math.min(steps.length, MOST_ITEMS)
+  return Array.from({ length }, (_, i) => i)
+    .filter((i) => ownValue(ownValue(steps, String(i)), 'waves') === 2)
+    .map((i) => error(`control.steps[${i}].waves`, 'must be 1 where the motor has fixed magnets, got 2'))
+}
+
+/** Without a motor there is nothing to grow warm, to wear or to protect. */
+function motorlessProblems(machine: unknown): Problem[] {
+  if (ownValue(machine, 'motor') !== null) return []
+  const problems = (['thermal', 'brushes'] as const)
+    .filter((part) => (ownValue(machine, part) ?? null) !== null)
+    .map((part) => error(part, 'must be null where there is no motor, got a group'))
+  const protection = ownValue(ownValue(machine, 'protection'), 'kind')
+  if (typeof protection === 'string' && protection !== 'none')
+    problems.push(error('protection.kind', `must be 'none' where there is no motor, got ${told(protection)}`))
+  return problems
+}
+
+function protectionProblems(machine: unknown): Problem[] {
+  const kind = ownValue(ownValue(machine, 'protection'), 'kind')
+  const control = ownValue(ownValue(machine, 'control'), 'kind')
+  if (kind !== 'limit' || control === 'chopper' || typeof control !== 'string') return []
+  const message = `must be 'none', 'fuse' or 'overload' where the control is '${control}', got 'limit', which needs a chopper`
+  return ownValue(machine, 'motor') === null ? [] : [error('protection.kind', message)]
+}
+
+/** What no bench gives: the number of bars that fit, and brushes that leave room between them. */
+function brushProblems(machine: unknown): Problem[] {
+  const brushes = ownValue(machine, 'brushes')
+  const arc = ownValue(brushes, 'arcWidth')
+  const diameter = ownValue(brushes, 'commutatorDiameter')
+  if (typeof arc !== 'number' || typeof diameter !== 'number') return []
+  const most = (Math.PI * diameter) / 4
+  if (arc < most) return []
+  const limit = toldNumber(Number(most.toPrecision(3)))
+  const message = `should be below ${limit} mm, a quarter of the way round the commutator, got ${toldNumber(arc)} mm`
+  return [warning('brushes.arcWidth', message)]
+}
+
 /** Numbers and names that do not go together, told from any value. */
 export function togetherProblems(machine: unknown): Problem[] {
   const supply = ownValue(machine, 'supply')
@@ -139,6 +227,11 @@ export function togetherProblems(machine: unknown): Problem[] {
     ...(ownValue(supply, 'kind') === 'mains'
       ? mainsProblems(ownValue(supply, 'voltage'), ownValue(supply, 'frequency'))
       : []),
+    ...capacitorProblems(machine),
+    ...halfWaveProblems(machine),
     ...loadNameProblems(ownValue(ownValue(machine, 'outputs'), 'loads')),
+    ...motorlessProblems(machine),
+    ...brushProblems(machine),
+    ...protectionProblems(machine),
   ]
 }

@@ -100,7 +100,7 @@ const withCircuit = (drawn: fc.Arbitrary<Machine>): fc.Arbitrary<Machine> =>
     })
     .map(({ machine, tap, drop, emf, hertz, duty }) => ({
       ...machine,
-      rectifier: machine.rectifier && { diodeDrop: machine.rectifier.diodeDrop * drop },
+      rectifier: machine.rectifier && { ...machine.rectifier, diodeDrop: machine.rectifier.diodeDrop * drop },
       motor: machine.motor && {
         ...machine.motor,
         emfConstant: machine.motor.emfConstant * emf,

@@ -44,6 +44,7 @@ export const directCurrentMachine = (given: DirectCurrentMotor): Machine => ({
     viscousTorque: 0,
     fanTorque: 0,
     fanBlades: 0,
+    breakaway: 1,
   },
   outputs: {
     ...ventOpener.outputs,

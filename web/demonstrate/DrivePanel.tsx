@@ -1,5 +1,6 @@
 /** What the bench gives the machine: power, its sense, and what each wheel has to do. */
 import { useBench, useMachine, useWorkshop } from '../frame/workshop.ts'
+import { isReversible } from '../store/bench.ts'
 import type { Side } from '../../sim/gear/gear-numbers.ts'
 
 const JAMMED = 'jammed'
@@ -32,6 +33,7 @@ function WheelLoad({ side }: { readonly side: Side }) {
 export function DrivePanel() {
   const { bench } = useWorkshop()
   const supply = useMachine((machine) => machine.supply.kind)
+  const reversible = useMachine(isReversible)
   const pluggedIn = useBench((now) => now.pluggedIn)
   const sense = useBench((now) => now.sense)
   const words = supply === 'crank' ? ['Let go of the crank', 'Take the crank'] : ['Unplug', 'Plug in']
@@ -43,7 +45,7 @@ export function DrivePanel() {
         <button type="button" className="button" onClick={() => bench.setState({ pluggedIn: !pluggedIn })}>
           {pluggedIn ? words[0] : words[1]}
         </button>
-        {supply !== 'mains' && (
+        {reversible && (
           <button
             type="button"
             className="button"

@@ -1,7 +1,7 @@
 /** What may stand in a link, setting by setting. */
 import { TICKS_PER_TURN, type WormTurns } from '../../sim/drive/turns.ts'
 import type { Machine } from '../../sim/machine/machine.ts'
-import { type Bench, PACES } from '../store/bench.ts'
+import { type Bench, COLD, PACES, isReversible } from '../store/bench.ts'
 import { type Camera, WAYS } from '../store/view.ts'
 import type { LinkState, Picture, ViewName } from './link-state.ts'
 import type { Rules } from './part.ts'
@@ -20,13 +20,21 @@ const choiceOf = (count: number) => ({
   requirement: `a whole number from 0 to ${count - 1} with this machine`,
 })
 
-export const benchRules = ({ control, outputs, supply }: Machine): Rules<Bench> => ({
-  setting: choiceOf(control.steps.length),
+const WARMEST = 400 // [degC]
+const temperatureRule = (machine: Machine) =>
+  machine.motor === null
+    ? oneOf([COLD])
+    : { accepts: within(-60, WARMEST), requirement: `a temperature from -60 to ${WARMEST} in °C` }
+
+export const benchRules = (machine: Machine): Rules<Bench> => ({
+  setting: choiceOf(machine.control.steps.length),
   pluggedIn: yesOrNo,
-  sense: oneOf(supply.kind === 'mains' ? [1] : [1, -1]),
-  leftLoad: choiceOf(outputs.loads.length),
-  rightLoad: choiceOf(outputs.loads.length),
+  sense: oneOf(isReversible(machine) ? [1, -1] : [1]),
+  leftLoad: choiceOf(machine.outputs.loads.length),
+  rightLoad: choiceOf(machine.outputs.loads.length),
   jammed: oneOf(['none', 'left', 'right']),
+  winding: temperatureRule(machine),
+  magnet: temperatureRule(machine),
   pace: oneOf(PACES),
 })
 

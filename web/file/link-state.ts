@@ -38,6 +38,8 @@ const unsaid: Pick<LinkState, 'way' | 'bench' | 'picture' | 'moment'> = {
     leftLoad: 0,
     rightLoad: 0,
     jammed: 'none',
+    winding: 20,
+    magnet: 20,
     pace: 40,
   },
   picture: {

@@ -3,7 +3,16 @@
  * read; new words go in front, since the packing counts back from the end.
  */
 export const LINK_WORDS = new TextEncoder().encode(
-  '"machine.gearing.thinned":"wheel","machine.gearing.depthRule":"normal","mixed","machine.gearing.profile":"ZK"' +
+  '"machine.thermal.windingCapacity":"caseCapacity":"windingToCase":"windingToCaseFan":"caseToAirFan":0.' +
+    '"referenceSpeed":5000,"fanExponent":0.8,"machine.thermal.ambient":"hotSpotMargin":10,"magnetCoefficient":-0.2' +
+    '"machine.thermal.insulation":"F","machine.thermal":null,"machine.brushes":null,"machine.brushes.commutatorDiameter":' +
+    '"bars":"arcWidth":"area":"coilInductance":"coilTurns":"peakFlux":"densityLimit":"springForce":"friction":' +
+    '"machine.brushes.usableLength":"machine.brushes.wear":"wearSpeed":"wearCurrent":"wearByCurrent":0.' +
+    '"machine.protection":{"kind":"overload","side":"primary","current":"timeConstant":"kind":"limit","kind":"fuse"' +
+    '"machine.protection.current":"machine.rotor.breakaway":1."machine.outputs.jamTorque":' +
+    '"machine.rectifier.bleedResistance":10,"machine.rectifier.capacitance":2200,"kind":"half-wave","waves":1,' +
+    '"machine.supply.voltage":240,"machine.supply.frequency":60,"bench.winding":90,"bench.magnet":60,"v":3,' +
+    '"machine.gearing.thinned":"wheel","machine.gearing.depthRule":"normal","mixed","machine.gearing.profile":"ZK"' +
     '"machine.outputs.hubDiameter":"machine.outputs.tuftThickness":"machine.gearing.discDiameter":' +
     '"machine.gearing.addendum":0.9,"machine.gearing.clearance":0.2,"machine.gearing.boreDiameter":' +
     '"machine.gearing.centres":{"kind":"distance","centreDistance":3{"kind":"shift","profileShift":0.' +

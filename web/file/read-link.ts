@@ -10,14 +10,16 @@ import type { Problem } from '../../sim/machine/problem.ts'
 import { told } from '../../sim/machine/told.ts'
 import { DEMO_MACHINES } from './demo-machines.ts'
 import { type Differences, type Json, isBranch, isSame, withDifferences } from './difference.ts'
-import { firstMachine } from './first-link.ts'
 import { benchRules, momentRules, pictureRules, wayRules } from './link-rules.ts'
 import { type LinkState, plainState } from './link-state.ts'
+import { machineOfVersion } from './older-links.ts'
 import { readPart, unknownPart } from './part.ts'
 import { unpackText } from './unpack-text.ts'
 import { LINK_VERSION, MOST_LINK, fingerprint } from './write-link.ts'
 
-const FIRST_VERSION = 1
+/** A machine of version 1 had another look; from then on a demo machine stays what it is. */
+const FIRST_WITH_TEETH = 1
+const VERSIONS: readonly number[] = [1, 2, LINK_VERSION]
 
 /** As it is written: `set` holds by path what differs from the demo machine in plain settings. */
 interface Written {
@@ -44,8 +46,9 @@ function writtenIn(text: string): Written | ReadLink {
   const { value } = json
   if (!isBranch(value) || Array.isArray(value))
     return unreadable(`must hold a group of fields, got ${told(value)}`)
-  if (value['v'] !== LINK_VERSION && value['v'] !== FIRST_VERSION)
-    return unreadable(`must be of version ${FIRST_VERSION} or ${LINK_VERSION}, got ${told(value['v'])}`, 'v')
+  const version = value['v']
+  if (typeof version !== 'number' || !VERSIONS.includes(version))
+    return unreadable(`must be of version ${VERSIONS.join(', ')}, got ${told(version)}`, 'v')
   if (!isBranch(value['set']) || Array.isArray(value['set']))
     return unreadable(`must be a group of what is set, got ${told(value['set'])}`, 'set')
   return value as unknown as Written
@@ -53,9 +56,9 @@ function writtenIn(text: string): Written | ReadLink {
 
 /** A machine is told about when it is wrong, or when something of it was left out; what is unusual in it is its own. */
 function checkedMachine(given: Json, version: number, problems: Problem[]): Machine | null {
-  const older = version === FIRST_VERSION && isBranch(given)
+  const older = version < LINK_VERSION && isBranch(given)
   const { machine, problems: found } = older ? checkFile(given) : checkValue(given)
-  const whole = isSame(given, older && machine ? firstMachine(machine) : machine)
+  const whole = isSame(given, machine && machineOfVersion(machine, version))
   problems.push(...found.filter(({ severity }) => severity === 'error' || (severity === 'warning' && !whole)))
   return machine
 }
@@ -64,7 +67,7 @@ function stateIn(written: Written): ReadLink {
   const problems: Problem[] = []
   const demo = DEMO_MACHINES.find(({ id }) => id === written.base)
   if (!demo) return unreadable(`must be a demo machine, got ${told(written.base)}`, 'base')
-  const base = written.v === FIRST_VERSION ? firstMachine(demo.machine) : demo.machine
+  const base = machineOfVersion(demo.machine, written.v)
   if (written.of !== fingerprint(base)) {
     const message = `must be ${demo.machine.name} as it is now, but that has changed since the link was made`
     problems.push({ path: 'base', severity: 'warning', message })
@@ -75,7 +78,9 @@ function stateIn(written: Written): ReadLink {
     problems.push(unknownPart(key, written[key as keyof Written]))
 
   const given = value as unknown as Record<keyof LinkState, Json>
-  const machine = checkedMachine(given.machine, written.v, problems)
+  const isDemo = written.v > FIRST_WITH_TEETH && isSame(given.machine, base as Json)
+  // A link that changes nothing of a demo machine shows it with all that is told of it today.
+  const machine = isDemo ? demo.machine : checkedMachine(given.machine, written.v, problems)
   if (!machine) return { state: null, problems }
 
   const plain = plainState(machine)

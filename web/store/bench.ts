@@ -11,11 +11,17 @@ export interface Bench {
   readonly leftLoad: number
   readonly rightLoad: number
   readonly jammed: 'none' | 'left' | 'right'
+  /** How warm winding and magnets are for the drive [degC]; 20 is cold, as the machine's numbers are told. */
+  readonly winding: number
+  readonly magnet: number
   /** How many times slower than real the model is shown: one of PACES. */
   readonly pace: number
 }
 
 export const PACES = [1, 2, 4, 10, 20, 40, 100, 200, 400] as const
+
+/** Temperature at which the numbers of a machine are told [degC] */
+export const COLD = 20
 
 export const firstBench: Bench = {
   setting: 0,
@@ -24,22 +30,31 @@ export const firstBench: Bench = {
   leftLoad: 0,
   rightLoad: 0,
   jammed: 'none',
+  winding: COLD,
+  magnet: COLD,
   pace: 40,
 }
 
 export const createBench = () => createStore<Bench>(() => firstBench)
 
+/** Alternating current has no poles to swap, and a series motor turns the same way with either. */
+export const isReversible = ({ supply, motor }: Machine): boolean =>
+  supply.kind !== 'mains' && motor?.kind !== 'universal'
+
 /** The same bench with every choice inside what this machine offers. */
 export function benchFor(machine: Machine, bench: Bench): Bench {
   const lastStep = machine.control.steps.length - 1
   const lastLoad = machine.outputs.loads.length - 1
-  const reversible = machine.supply.kind !== 'mains'
+  const reversible = isReversible(machine)
+  const warms = machine.motor !== null
   return {
     ...bench,
     setting: Math.min(bench.setting, lastStep),
     leftLoad: Math.min(bench.leftLoad, lastLoad),
     rightLoad: Math.min(bench.rightLoad, lastLoad),
     sense: reversible ? bench.sense : 1,
+    winding: warms ? bench.winding : COLD,
+    magnet: warms ? bench.magnet : COLD,
   }
 }
 
