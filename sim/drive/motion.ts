@@ -25,7 +25,8 @@ export function solveTorque(drive: Drive, input: DriveInput): void {
     if (input.connected) solveChopper(cycle, chopper)
     else solveIdleChopper(cycle, chopper)
   } else clearCycle(cycle)
-  work.torque = drive.emfConstant * cycle.mean
+  cycle.torque = drive.emfConstant * cycle.mean
+  work.torque = cycle.torque
 }
 
 /**

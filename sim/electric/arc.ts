@@ -15,6 +15,8 @@ export interface Arc {
   to: number
   /** Current there, once evaluated [A] */
   value: number
+  /** Largest current on the arc, once looked for [A] */
+  peak: number
   /** Integral of i over the arc [A rad], and of i squared, i sin x and i cos x */
   sum: number
   squareSum: number
@@ -31,6 +33,7 @@ export const newArc = (): Arc => ({
   from: 0,
   to: 0,
   value: 0,
+  peak: 0,
   sum: 0,
   squareSum: 0,
   sineSum: 0,
@@ -50,6 +53,8 @@ export function evaluateArc(arc: Arc): void {
 const MOST_ROUNDS = 80
 /** Spacing of doubles near a whole half cycle, doubled [rad] */
 const ROUNDING = 8 * Number.EPSILON
+/** A crest is flat: this near to it the current is the crest's to rounding [rad] */
+const CREST = 1e-8
 
 /**
  * Moves arc.to to the angle in [arc.to, limit.to] where arc - limit passes zero downwards, to rounding:
@@ -79,6 +84,41 @@ export function meetArc(arc: Arc, limit: Arc): void {
     if (done) break
   }
   arc.to = x
+}
+
+/**
+ * Sets arc.peak to the largest current between arc.from and arc.to, where the arc has one crest at most: at an
+ * end, or where the slope passes zero (Newton on the slope, kept inside a shrinking bracket).
+ */
+export function findPeak(arc: Arc): void {
+  const { sine, cosine, decaying, rate, from } = arc
+  let low = from
+  let high = arc.to
+  let x = (low + high) / 2
+  for (let round = 0; round < MOST_ROUNDS; round++) {
+    const sin = Math.sin(x)
+    const cos = Math.cos(x)
+    const p = decaying * Math.exp(-rate * (x - from))
+    const slope = sine * cos - cosine * sin - rate * p
+    if (slope > 0) low = x
+    else high = x
+    const newton = x - slope / (rate * rate * p - sine * sin - cosine * cos)
+    const next = newton > low && newton < high ? newton : (low + high) / 2
+    const done = Math.abs(next - x) <= CREST
+    x = next
+    if (done) break
+  }
+  const { to, value } = arc
+  arc.to = x
+  evaluateArc(arc)
+  arc.peak = arc.value
+  arc.to = from
+  evaluateArc(arc)
+  if (arc.value > arc.peak) arc.peak = arc.value
+  arc.to = to
+  evaluateArc(arc)
+  if (arc.value > arc.peak) arc.peak = arc.value
+  arc.value = value
 }
 
 /** Fills the integrals of the arc over its length, in closed form (elementary, derived here). */

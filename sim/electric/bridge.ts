@@ -1,5 +1,5 @@
 import type { Arc } from './arc.ts'
-import { evaluateArc, integrateArc, meetArc } from './arc.ts'
+import { evaluateArc, findPeak, integrateArc, meetArc } from './arc.ts'
 import type { BridgeCircuit, BridgeWork } from './bridge-circuit.ts'
 import { driveBoth, driveSource } from './bridge-circuit.ts'
 import type { CurrentCycle } from './cycle.ts'
@@ -41,11 +41,14 @@ export function solveBridge(cycle: CurrentCycle, circuit: BridgeCircuit, work: B
 export function solveIdleBridge(cycle: CurrentCycle, circuit: BridgeCircuit): void {
   clearCycle(cycle)
   const current = -(cycle.opposing + circuit.diodeDrops) / circuit.motorResistance
-  if (current > 0) circulate(cycle, current)
+  if (current <= 0) return
+  circulate(cycle, current)
+  cycle.rectifiedMean = current
 }
 
 function finish(cycle: CurrentCycle, circuit: BridgeCircuit): void {
   cycle.mean /= Math.PI
+  cycle.rectifiedMean = cycle.mean
   cycle.square /= Math.PI
   cycle.conducting /= Math.PI
   cycle.sourceSquare /= Math.PI
@@ -234,6 +237,8 @@ function add(cycle: CurrentCycle, motor: Arc, source: Arc): void {
   cycle.mean += motor.sum
   cycle.square += motor.squareSum
   cycle.conducting += motor.to - motor.from
+  findPeak(motor)
+  if (motor.peak > cycle.peak) cycle.peak = motor.peak
   if (source !== motor) integrateArc(source)
   cycle.sourceSquare += source.squareSum
   cycle.sourcePower += source.sineSum

@@ -58,6 +58,8 @@ export function solveChopper(cycle: CurrentCycle, circuit: ChopperCircuit): void
   averageDecay(decay)
   const onPart = on / period
   cycle.sourceMean = onPart * decay.mean
+  cycle.switchMean = cycle.sourceMean
+  cycle.peak = high
   cycle.sourceSquare = onPart * decay.square
   cycle.sourcePower = voltage * cycle.sourceMean
   decay.start = high
@@ -77,6 +79,7 @@ function conductAlways(cycle: CurrentCycle, circuit: ChopperCircuit): void {
   if (current <= 0) return
   cycle.mean = current
   cycle.square = current * current
+  cycle.peak = current
   cycle.conducting = 1
   cycle.sourceMean = current
   cycle.sourceSquare = current * current
@@ -89,5 +92,7 @@ function conductAlways(cycle: CurrentCycle, circuit: ChopperCircuit): void {
 export function solveIdleChopper(cycle: CurrentCycle, circuit: ChopperCircuit): void {
   clearCycle(cycle)
   const current = -(cycle.opposing + circuit.freewheelDrop) / circuit.motorResistance
-  if (current > 0) circulate(cycle, current)
+  if (current <= 0) return
+  circulate(cycle, current)
+  cycle.freewheelMean = current
 }
