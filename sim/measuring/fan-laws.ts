@@ -21,7 +21,9 @@ export const fanTorqueFactor = ({ speed, density }: FanChange): number => densit
 /** Power goes with rho n^3. */
 export const fanPowerFactor = ({ speed, density }: FanChange): number => density * speed ** 3
 
-/** Change of speed, new over old, that gives a change of flow: the fan laws read backwards. */
+/** Change of speed at which a test in other air stands for this one: equal Reynolds numbers, one viscosity. */
+export const similarSpeedFactor = (density: number): number => 1 / density
+
 export const AIR_CONSTANT = 287.05 // R of dry air [J/(kg K)]
 export const STANDARD_PRESSURE = 101_325 // [Pa]
 const ZERO_CELSIUS = 273.15 // [K]

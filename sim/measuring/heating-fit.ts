@@ -46,8 +46,10 @@ export function fitHeatingCurve(rows: readonly TemperatureReading[]): HeatingIde
   const span = Math.max(...times) - Math.min(...times)
   const start = bestStart(rows, span)
   const fit = start && gaussNewton(start, (values) => rows.map((row) => deviation(row, values)))
-  if (!fit || !(fit.values[2]! > 0)) return { fit: null, problems: [undetermined(CURE)] }
+  if (!fit) return { fit: null, problems: [undetermined(CURE)] }
   const timeConstant = estimate(fit, 2)
+  // A time constant that may as well be none is not told by the readings: they hardly change, or run away.
+  if (!(timeConstant.value > timeConstant.uncertainty)) return { fit: null, problems: [undetermined(CURE)] }
   const doubts = fitDoubts({ ...fit, condition: 0 }, CURE)
   if (span < timeConstant.value)
     doubts.push(doubted('', `the run should last a time constant or more: ${CURE}`))

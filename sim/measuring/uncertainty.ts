@@ -89,8 +89,7 @@ export function sensitivities(
 ): number[] {
   return inputs.map((value, j) => {
     const step = STEP * Math.max(Math.abs(value), Math.abs(uncertainties[j]!)) || STEP
-    const above = inputs.with(j, value + step)
-    const below = inputs.with(j, value - step)
-    return (result(above) - result(below)) / (above[j]! - below[j]!)
+    const moved = (by: number) => inputs.map((other, k) => (k === j ? value + by : other))
+    return (result(moved(step)) - result(moved(-step))) / (value + step - (value - step))
   })
 }
