@@ -13,7 +13,7 @@ import { useReducedMotion } from './demonstrate/reduced-motion.ts'
 import { FileDesk } from './file/FileDesk.tsx'
 import { setCuts } from './frame/frame.ts'
 import { useView, useWorkshop } from './frame/workshop.ts'
-import { Panel } from './gears/Panel.tsx'
+import { Panel } from './panel/Panel.tsx'
 import { TurnBand } from './instrument/TurnBand.tsx'
 import {
   DesignSheet,

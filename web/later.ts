@@ -14,6 +14,11 @@ const loaders = {
   checks: judge.fetch,
   links: () => import('./file/open-text.ts'),
   readings: () => import('./instrument/Readings.tsx'),
+  waves: () => import('./drive/WavesPanel.tsx'),
+  torque: () => import('./drive/TorquePanel.tsx'),
+  power: () => import('./drive/PowerPanel.tsx'),
+  heat: () => import('./drive/HeatPanel.tsx'),
+  brushes: () => import('./drive/BrushesPanel.tsx'),
   contact: () => import('./gears/ContactPanel.tsx'),
   forces: () => import('./gears/ForcesPanel.tsx'),
   timing: () => import('./timing/TimingPanel.tsx'),
@@ -27,6 +32,11 @@ export const PartCard = lazy(async () => ({ default: (await loaders.part()).Part
 export const DesignSheet = lazy(async () => ({ default: (await loaders.design()).DesignSheet }))
 export const DesignFacts = lazy(async () => ({ default: (await loaders.facts()).DesignFacts }))
 export const Readings = lazy(async () => ({ default: (await loaders.readings()).Readings }))
+export const WavesPanel = lazy(async () => ({ default: (await loaders.waves()).WavesPanel }))
+export const TorquePanel = lazy(async () => ({ default: (await loaders.torque()).TorquePanel }))
+export const PowerPanel = lazy(async () => ({ default: (await loaders.power()).PowerPanel }))
+export const HeatPanel = lazy(async () => ({ default: (await loaders.heat()).HeatPanel }))
+export const BrushesPanel = lazy(async () => ({ default: (await loaders.brushes()).BrushesPanel }))
 export const ContactPanel = lazy(async () => ({ default: (await loaders.contact()).ContactPanel }))
 export const ForcesPanel = lazy(async () => ({ default: (await loaders.forces()).ForcesPanel }))
 export const TimingPanel = lazy(async () => ({ default: (await loaders.timing()).TimingPanel }))

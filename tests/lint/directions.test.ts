@@ -97,7 +97,7 @@ const wrongImports: readonly (readonly [file: string, source: string])[] = [
   ['web/file/planted.ts', '../design/Design.tsx'],
   ['web/instrument/planted.ts', '../file/open-save.ts'],
   ['web/scene/planted.ts', '../timing/put-in.ts'],
-  ['web/instrument/planted.ts', '../gears/panels.ts'],
+  ['web/instrument/planted.ts', '../panel/panels.ts'],
   ['web/gears/planted.ts', '../scene/Scene.tsx'],
   ['web/gears/planted.ts', 'three'],
   ['web/timing/planted.ts', '../design/Design.tsx'],

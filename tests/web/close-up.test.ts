@@ -27,7 +27,7 @@ import {
 import { setCuts, turnByHand } from '../../web/frame/frame.ts'
 import { createWorkshop } from '../../web/frame/workshop.ts'
 import { fieldsOf, followFrame, newTouching } from '../../web/gears/touching.ts'
-import { signsWith } from '../../web/gears/panels.ts'
+import { signsWith } from '../../web/panel/panels.ts'
 import { slidingSpan } from '../../web/gears/sliding.ts'
 import { backlashWords, leavingSide, micrometres, patternWords } from '../../web/gears/setting-words.ts'
 import { NO_SIGNS } from '../../web/store/view.ts'

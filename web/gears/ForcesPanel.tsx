@@ -15,7 +15,7 @@ import {
   headWords,
   oneBearingWords,
 } from './forces.ts'
-import { keepSign } from './panels.ts'
+import { keepSign } from '../panel/panels.ts'
 import { Switch } from './Switch.tsx'
 import { useForces } from './use-forces.ts'
 import './gears.css'

@@ -2,7 +2,7 @@
 import { useMachine, useView, useWorkshop } from '../frame/workshop.ts'
 import { quantityText } from '../instrument/reading-text.ts'
 import { wormPlay } from './contact-words.ts'
-import { lookFrom } from './stage-look.ts'
+import { lookFrom } from '../panel/stage-look.ts'
 import { turnBackAndForth } from './there-and-back.ts'
 
 export function MeshActions() {

@@ -14,7 +14,7 @@ import { Fact } from './ContactFacts.tsx'
 import { drawPattern, readPatternColours } from './pattern-picture.ts'
 import { backlashWords, leavingSide, micrometres, patternWords } from './setting-words.ts'
 import { repaintOn } from './repaint.ts'
-import { lookFrom } from './stage-look.ts'
+import { lookFrom } from '../panel/stage-look.ts'
 import { Slider } from './Slider.tsx'
 import { Switch } from './Switch.tsx'
 

@@ -25,16 +25,51 @@ export type Theme = 'light' | 'dark'
 export type Quality = 'auto' | 'low' | 'medium' | 'high'
 
 /** What stands in the right column; 'figures' are the readings, in Design what follows from the parameters. */
-export type PanelName = 'figures' | 'contact' | 'forces' | 'timing' | 'models'
+export type PanelName =
+  | 'figures'
+  | 'waves'
+  | 'torque'
+  | 'power'
+  | 'heat'
+  | 'brushes'
+  | 'contact'
+  | 'forces'
+  | 'timing'
+  | 'models'
 
-/** What is drawn on the gears of the stage. */
+/** Elements on the power's way, from the socket to the outputs; the fan stands beside it. */
+export const POWER_STOPS = [
+  'socket',
+  'transformer',
+  'rectifier',
+  'capacitor',
+  'setting',
+  'brushes',
+  'commutator',
+  'armature',
+  'fan',
+  'worm',
+  'wheels',
+  'outputs',
+] as const
+export type PowerStop = (typeof POWER_STOPS)[number]
+
+/** What is drawn on the stage besides the machine as it is. */
 export interface GearSigns {
   readonly contact: boolean
   readonly compound: boolean
   readonly forces: boolean
   readonly timing: boolean
+  /** Parts in the tint of their temperature */
+  readonly heat: boolean
 }
-export const NO_SIGNS: GearSigns = { contact: false, compound: false, forces: false, timing: false }
+export const NO_SIGNS: GearSigns = {
+  contact: false,
+  compound: false,
+  forces: false,
+  timing: false,
+  heat: false,
+}
 
 /** How far a wheel sits from where it belongs; all 0 is the ideal mesh. */
 export interface Misplacement {
@@ -96,6 +131,8 @@ export interface View {
   readonly support: Support
   readonly forceLoads: ForceLoads
   readonly forceArrows: readonly ForceArrow[]
+  /** Where the light on the power's way stands; null while it is out */
+  readonly lit: PowerStop | null
   readonly sheet: Sheet
   readonly singleKeys: boolean
   readonly pictureReady: boolean
@@ -124,6 +161,7 @@ export const createView = (theme: Theme) =>
     support: 'between',
     forceLoads: 'bench',
     forceArrows: [],
+    lit: null,
     sheet: 'none',
     singleKeys: true,
     pictureReady: false,

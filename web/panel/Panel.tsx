@@ -1,9 +1,21 @@
 /** The one panel of the right column: a row of tabs, and what belongs to the tab that is chosen. */
 import { type KeyboardEvent, Suspense } from 'react'
 import { useView, useWorkshop } from '../frame/workshop.ts'
-import { ContactPanel, DesignFacts, ForcesPanel, ModelsPanel, Readings, TimingPanel } from '../later.ts'
+import {
+  BrushesPanel,
+  ContactPanel,
+  DesignFacts,
+  ForcesPanel,
+  HeatPanel,
+  ModelsPanel,
+  PowerPanel,
+  Readings,
+  TimingPanel,
+  TorquePanel,
+  WavesPanel,
+} from '../later.ts'
 import type { PanelName } from '../store/view.ts'
-import { PANELS, openPanel, panelLabel } from './panels.ts'
+import { PANELS, PANEL_ROWS, openPanel, panelLabel } from './panels.ts'
 import './panel.css'
 
 const STEPS: Readonly<Record<string, (at: number) => number>> = {
@@ -30,20 +42,27 @@ export function Panel({ panel }: { readonly panel: PanelName }) {
   return (
     <div className="panel">
       <div className="panel-tabs" role="tablist" aria-label="Panel">
-        {PANELS.map((each) => (
-          <button
-            key={each}
-            type="button"
-            role="tab"
-            id={tabId(each)}
-            aria-selected={each === panel}
-            aria-controls={each === panel ? 'panel' : undefined}
-            tabIndex={each === panel ? 0 : -1}
-            onClick={() => openPanel(workshop, each)}
-            onKeyDown={step}
-          >
-            {panelLabel(each, way)}
-          </button>
+        {PANEL_ROWS.map(({ title, panels }) => (
+          <div key={title} className="panel-row" role="presentation">
+            <span className="panel-row-title" aria-hidden="true">
+              {title}
+            </span>
+            {panels.map((each) => (
+              <button
+                key={each}
+                type="button"
+                role="tab"
+                id={tabId(each)}
+                aria-selected={each === panel}
+                aria-controls={each === panel ? 'panel' : undefined}
+                tabIndex={each === panel ? 0 : -1}
+                onClick={() => openPanel(workshop, each)}
+                onKeyDown={step}
+              >
+                {panelLabel(each, way)}
+              </button>
+            ))}
+          </div>
         ))}
       </div>
       <div className="panel-body" role="tabpanel" id="panel" aria-labelledby={tabId(panel)} key={panel}>
@@ -59,6 +78,16 @@ function Content({ panel, design }: { readonly panel: PanelName; readonly design
   switch (panel) {
     case 'figures':
       return design ? <DesignFacts /> : <Readings />
+    case 'waves':
+      return <WavesPanel />
+    case 'torque':
+      return <TorquePanel />
+    case 'power':
+      return <PowerPanel />
+    case 'heat':
+      return <HeatPanel />
+    case 'brushes':
+      return <BrushesPanel />
     case 'contact':
       return (
         <>

@@ -3,9 +3,19 @@ import type { Workshop } from '../frame/workshop.ts'
 import { lookOn } from './stage-look.ts'
 import type { GearSigns, PanelName, View, Way } from '../store/view.ts'
 
-export const PANELS: readonly PanelName[] = ['figures', 'contact', 'forces', 'timing', 'models']
+/** Two rows of tabs: what the drive does, and what the gears do. */
+export const PANEL_ROWS: readonly { readonly title: string; readonly panels: readonly PanelName[] }[] = [
+  { title: 'Drive', panels: ['figures', 'waves', 'torque', 'power', 'heat', 'brushes'] },
+  { title: 'Gears', panels: ['contact', 'forces', 'timing', 'models'] },
+]
+export const PANELS: readonly PanelName[] = PANEL_ROWS.flatMap(({ panels }) => panels)
 
 const LABELS: Readonly<Record<Exclude<PanelName, 'figures'>, string>> = {
+  waves: 'Waves',
+  torque: 'Torque',
+  power: 'Power',
+  heat: 'Heat',
+  brushes: 'Brushes',
   contact: 'Contact',
   forces: 'Forces',
   timing: 'Timing',
@@ -16,7 +26,7 @@ export const panelLabel = (panel: PanelName, way: Way): string =>
   panel !== 'figures' ? LABELS[panel] : way === 'design' ? 'What follows' : 'Readings'
 
 /** Signs that come and go with the panel of the same name. */
-const FOLLOWING = ['contact', 'forces', 'timing'] as const
+const FOLLOWING = ['contact', 'forces', 'timing', 'heat'] as const
 export type FollowingSign = (typeof FOLLOWING)[number]
 
 /** The signs with `panel` open: those of that panel, and those that were kept. */
@@ -26,7 +36,13 @@ export function signsWith(
   kept: readonly (keyof GearSigns)[],
 ): GearSigns {
   const shown = (sign: FollowingSign) => panel === sign || kept.includes(sign)
-  return { ...signs, contact: shown('contact'), forces: shown('forces'), timing: shown('timing') }
+  return {
+    ...signs,
+    contact: shown('contact'),
+    forces: shown('forces'),
+    timing: shown('timing'),
+    heat: shown('heat'),
+  }
 }
 
 /** Forces are read from near the worm; the stage goes back once they are left. */
@@ -40,6 +56,7 @@ export const openPanel = ({ view }: Pick<Workshop, 'view'>, panel: View['panel']
   view.setState((state) => ({
     panel,
     gearSigns: signsWith(panel, state.gearSigns, state.keptSigns),
+    lit: panel === 'power' ? state.lit : null,
     ...looking(state, panel),
   }))
 

@@ -1,0 +1,3 @@
+export function BrushesPanel() {
+  return <h2>Brushes and commutator</h2>
+}

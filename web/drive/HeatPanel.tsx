@@ -1,0 +1,3 @@
+export function HeatPanel() {
+  return <h2>Temperature over hours</h2>
+}

@@ -1,0 +1,3 @@
+export function PowerPanel() {
+  return <h2>Where the power goes</h2>
+}

@@ -1,0 +1,3 @@
+export function TorquePanel() {
+  return <h2>Torque, speed and where they meet</h2>
+}

@@ -1,0 +1,3 @@
+export function WavesPanel() {
+  return <h2>Voltages and currents over time</h2>
+}
