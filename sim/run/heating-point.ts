@@ -1,0 +1,82 @@
+import { compileDrive } from '../drive/drive.ts'
+import type { DriveInput } from '../drive/input.ts'
+import type { Reading } from '../drive/reading.ts'
+import { newReading, readAt } from '../drive/reading.ts'
+import { fanConductance } from '../heat/conductance.ts'
+import type { Machine, Thermal } from '../machine/machine.ts'
+import { rpm } from '../quantity/convert.ts'
+import { followedSpeed, speedFromRest } from './heating-speed.ts'
+import { warmed } from './warm-machine.ts'
+
+/** A machine with what it is told to do, as something that warms itself. */
+export interface HeatSource {
+  readonly machine: Machine
+  readonly thermal: Thermal
+  readonly input: DriveInput
+  /** Whether air passes; where its way is shut the fan takes the same torque and cools nothing */
+  readonly fanCools: boolean
+}
+
+/** Everything at one pair of temperatures, written in place. */
+export interface HeatPoint {
+  /** What it reads like once speed has settled at these temperatures */
+  readonly reading: Reading
+  /** Heat that arises in the winding and in the case [W] */
+  windingHeat: number
+  caseHeat: number
+  /** Conductances [W/K] */
+  windingToCase: number
+  caseToAir: number
+  /** Worm speed in the commanded frame [rad/s] */
+  speed: number
+  /** Speed that the drive last ran at, from which the next is looked for [rad/s]; NaN is switched on anew */
+  before: number
+}
+
+export const newHeatPoint = (): HeatPoint => ({
+  reading: newReading(),
+  windingHeat: 0,
+  caseHeat: 0,
+  windingToCase: 0,
+  caseToAir: 0,
+  speed: 0,
+  before: NaN,
+})
+
+const PER_CENT = 1e-2
+
+/** The machine running warm: winding and case (whose magnets are as warm) in degC. */
+export function writeRunning(point: HeatPoint, source: HeatSource, winding: number, body: number): void {
+  const { machine, thermal, input } = source
+  const drive = compileDrive(warmed(machine, winding, body))
+  point.speed = Number.isNaN(point.before)
+    ? speedFromRest(drive, input)
+    : followedSpeed(drive, input, point.before)
+  const { reading } = point
+  readAt(reading, drive, input, input.sense * point.speed, 0)
+  const brush = reading.brushLoss * thermal.brushHeatToWinding * PER_CENT
+  const friction = reading.frictionLoss * thermal.frictionHeatToWinding * PER_CENT
+  point.windingHeat = reading.copperLoss + brush + friction
+  point.caseHeat = reading.brushLoss - brush + (reading.frictionLoss - friction)
+  writeConductances(point, source)
+}
+
+/** The machine switched off and at rest. */
+export function writeResting(point: HeatPoint, source: HeatSource): void {
+  Object.assign(point.reading, newReading())
+  point.windingHeat = 0
+  point.caseHeat = 0
+  point.speed = 0
+  point.before = NaN
+  writeConductances(point, source)
+}
+
+function writeConductances(point: HeatPoint, { thermal, fanCools }: HeatSource): void {
+  const { referenceSpeed, fanExponent: p } = thermal
+  const n = fanCools ? rpm(point.speed) : 0
+  point.windingToCase = fanConductance(thermal.windingToCase, thermal.windingToCaseFan, n, referenceSpeed, p)
+  point.caseToAir = fanConductance(thermal.caseToAir, thermal.caseToAirFan, n, referenceSpeed, p)
+}
+
+/** Whether the numbers make sense: a drive that runs away has no settled losses. */
+export const isSettled = (point: HeatPoint): boolean => Number.isFinite(point.speed)
