@@ -1,15 +1,12 @@
 /** Pressure and sliding of a shaft in a plain bush. R. L. Mott, Machine Elements in Mechanical Design, chapter 16. */
+import { MINUTE } from '../quantity/constants.ts'
 
 /** Mean pressure F/(d L) on the projected area [Pa]; F [N], d, L [m], > 0. */
 export const bushPressure = (F: number, d: number, L: number): number => F / (d * L)
 
-/** Sliding speed pi d n [m/s]; d [m], n [turn/s]. */
-export const slidingSpeed = (d: number, n: number): number => Math.PI * d * n
-
 const POUND_FORCE = 4.4482216152605 // [N]
 const INCH = 0.0254 // [m]
 const FOOT = 0.3048 // [m]
-const MINUTE = 60 // [s]
 
 /** One psi ft/min [Pa m/s] */
 export const PSI_FPM = (POUND_FORCE / INCH ** 2) * (FOOT / MINUTE)

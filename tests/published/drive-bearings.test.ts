@@ -1,7 +1,8 @@
 /** Worked examples of bearings. Companion: an open data set of the book; the printed page itself was not seen. */
 import { describe, expect, test } from 'vitest'
 import { bearingReactions, type MeshForces } from '../../sim/gear/mesh-forces.ts'
-import { bushPressure, PSI_FPM, PV_LIMITS, slidingSpeed } from '../../sim/measuring/plain-bush.ts'
+import { slidingSpeed } from '../../sim/heat/brush-wear.ts'
+import { bushPressure, PSI_FPM, PV_LIMITS } from '../../sim/measuring/plain-bush.ts'
 import {
   bearingFriction,
   combinedLoad,
