@@ -91,10 +91,11 @@ export function App({ autosave, opened }: AppProps) {
   }, [ready])
   useEffect(() => setCuts(workshop.frame, reducedMotion), [workshop, reducedMotion])
   const asking = way === 'predict'
+  const wide = useView((view) => view.panelWide && view.panel !== 'none')
   const keys = useOnce(useView(({ sheet }) => sheet === 'keys'))
   const forces = useView(({ gearSigns }) => gearSigns.forces)
   return (
-    <div className="app" data-way={way} data-large={large} data-idle={idle}>
+    <div className="app" data-way={way} data-large={large} data-wide={wide} data-idle={idle}>
       <Bar />
       <LeftOfStage way={way} />
       <main className="stage-area">

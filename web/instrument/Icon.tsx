@@ -9,6 +9,8 @@ const drawings = {
   turn: <path d="M5 3l12 7-12 7z" fill="currentColor" />,
   stop: <path d="M4 3h4v14H4zM12 3h4v14h-4z" fill="currentColor" />,
   large: <path {...line} d="M2 7V2h5M18 13v5h-5M2 2l6 6M18 18l-6-6" />,
+  wide: <path {...line} d="M8 4L2 10l6 6M2 10h16" />,
+  narrow: <path {...line} d="M12 4l6 6-6 6M18 10H2" />,
   theme: (
     <>
       <circle {...line} cx="10" cy="10" r="7" />

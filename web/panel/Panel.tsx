@@ -1,5 +1,5 @@
 /** The one panel of the right column: a row of tabs, and what belongs to the tab that is chosen. */
-import { type KeyboardEvent, Suspense } from 'react'
+import { type KeyboardEvent, Suspense, useState } from 'react'
 import { useView, useWorkshop } from '../frame/workshop.ts'
 import {
   BrushesPanel,
@@ -14,8 +14,9 @@ import {
   TorquePanel,
   WavesPanel,
 } from '../later.ts'
+import { Icon } from '../instrument/Icon.tsx'
 import type { PanelName } from '../store/view.ts'
-import { PANELS, PANEL_ROWS, openPanel, panelLabel } from './panels.ts'
+import { PANEL_GROUPS, groupOf, openPanel, panelLabel } from './panels.ts'
 import './panel.css'
 
 const STEPS: Readonly<Record<string, (at: number) => number>> = {
@@ -31,9 +32,10 @@ export function Panel({ panel }: { readonly panel: PanelName }) {
   const workshop = useWorkshop()
   const way = useView((view) => view.way)
   const ready = useView((view) => view.pictureReady || view.plan !== 'no')
+  const { panels } = groupOf(panel)
   const step = (event: KeyboardEvent) => {
-    const to = STEPS[event.key]?.(PANELS.indexOf(panel))
-    const next = to === undefined ? undefined : PANELS.at(to % PANELS.length)
+    const to = STEPS[event.key]?.(panels.indexOf(panel))
+    const next = to === undefined ? undefined : panels.at(to % panels.length)
     if (next === undefined) return
     event.preventDefault()
     openPanel(workshop, next)
@@ -41,28 +43,22 @@ export function Panel({ panel }: { readonly panel: PanelName }) {
   }
   return (
     <div className="panel">
+      <PanelHead panel={panel} />
       <div className="panel-tabs" role="tablist" aria-label="Panel">
-        {PANEL_ROWS.map(({ title, panels }) => (
-          <div key={title} className="panel-row" role="presentation">
-            <span className="panel-row-title" aria-hidden="true">
-              {title}
-            </span>
-            {panels.map((each) => (
-              <button
-                key={each}
-                type="button"
-                role="tab"
-                id={tabId(each)}
-                aria-selected={each === panel}
-                aria-controls={each === panel ? 'panel' : undefined}
-                tabIndex={each === panel ? 0 : -1}
-                onClick={() => openPanel(workshop, each)}
-                onKeyDown={step}
-              >
-                {panelLabel(each, way)}
-              </button>
-            ))}
-          </div>
+        {panels.map((each) => (
+          <button
+            key={each}
+            type="button"
+            role="tab"
+            id={tabId(each)}
+            aria-selected={each === panel}
+            aria-controls={each === panel ? 'panel' : undefined}
+            tabIndex={each === panel ? 0 : -1}
+            onClick={() => openPanel(workshop, each)}
+            onKeyDown={step}
+          >
+            {panelLabel(each, way)}
+          </button>
         ))}
       </div>
       <div className="panel-body" role="tabpanel" id="panel" aria-labelledby={tabId(panel)} key={panel}>
@@ -70,6 +66,41 @@ export function Panel({ panel }: { readonly panel: PanelName }) {
           {ready && <Content panel={panel} design={way === 'design'} />}
         </Suspense>
       </div>
+    </div>
+  )
+}
+
+/** What the tabs below are about, each with the tab that was open there last; and how much room they have. */
+function PanelHead({ panel }: { readonly panel: PanelName }) {
+  const workshop = useWorkshop()
+  const wide = useView((state) => state.panelWide)
+  const group = groupOf(panel)
+  const [last, setLast] = useState<Readonly<Record<string, PanelName>>>({})
+  if (last[group.title] !== panel) setLast({ ...last, [group.title]: panel })
+  return (
+    <div className="panel-head">
+      <div className="panel-groups" role="group" aria-label="Panels about">
+        {PANEL_GROUPS.map(({ title, panels }) => (
+          <button
+            key={title}
+            type="button"
+            aria-pressed={title === group.title}
+            onClick={() => openPanel(workshop, last[title] ?? panels[0])}
+          >
+            {title}
+          </button>
+        ))}
+      </div>
+      <button
+        type="button"
+        className="panel-wide"
+        aria-pressed={wide}
+        aria-label="Wide panel"
+        title="Wide panel"
+        onClick={() => workshop.view.setState({ panelWide: !wide })}
+      >
+        <Icon name={wide ? 'narrow' : 'wide'} />
+      </button>
     </div>
   )
 }

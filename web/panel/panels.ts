@@ -3,12 +3,19 @@ import type { Workshop } from '../frame/workshop.ts'
 import { lookOn } from './stage-look.ts'
 import type { GearSigns, PanelName, View, Way } from '../store/view.ts'
 
-/** Two rows of tabs: what the drive does, and what the gears do. */
-export const PANEL_ROWS: readonly { readonly title: string; readonly panels: readonly PanelName[] }[] = [
-  { title: 'Drive', panels: ['figures', 'waves', 'torque', 'power', 'heat', 'brushes'] },
-  { title: 'Gears', panels: ['contact', 'forces', 'timing', 'models'] },
-]
-export const PANELS: readonly PanelName[] = PANEL_ROWS.flatMap(({ panels }) => panels)
+interface PanelGroup {
+  readonly title: string
+  readonly panels: readonly [PanelName, ...PanelName[]]
+}
+
+const DRIVE: PanelGroup = {
+  title: 'Drive',
+  panels: ['figures', 'waves', 'torque', 'power', 'heat', 'brushes'],
+}
+const GEARS: PanelGroup = { title: 'Gears', panels: ['contact', 'forces', 'timing', 'models'] }
+export const PANEL_GROUPS: readonly PanelGroup[] = [DRIVE, GEARS]
+
+export const groupOf = (panel: PanelName): PanelGroup => (GEARS.panels.includes(panel) ? GEARS : DRIVE)
 
 const LABELS: Readonly<Record<Exclude<PanelName, 'figures'>, string>> = {
   waves: 'Waves',

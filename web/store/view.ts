@@ -122,6 +122,8 @@ export interface View {
   readonly plan: 'no' | 'chosen' | 'no-webgl' | 'lost'
   readonly withoutLosses: boolean
   readonly panel: PanelName | 'none'
+  /** Whether the panel has most of the window */
+  readonly panelWide: boolean
   readonly gearSigns: GearSigns
   /** Signs that stay on the stage when their panel is left. */
   readonly keptSigns: readonly (keyof GearSigns)[]
@@ -154,6 +156,7 @@ export const createView = (theme: Theme) =>
     plan: 'no',
     withoutLosses: false,
     panel: 'figures',
+    panelWide: false,
     gearSigns: NO_SIGNS,
     keptSigns: [],
     meshSide: 'right',
