@@ -34,6 +34,8 @@ export interface CurrentCycle {
   switchMean: number
   /** Mean current through the freewheel diode of a chopper [A] */
   freewheelMean: number
+  /** Part of the period with a chopper's switch closed; below what is set where the current limit opens it */
+  duty: number
   /** Across the smoothing capacitor, all 0 without one: mean [V], mean square [V2], from least to most [V] */
   capacitorMean: number
   capacitorSquare: number
@@ -59,6 +61,7 @@ export const newCycle = (): CurrentCycle => ({
   rectifiedMean: 0,
   switchMean: 0,
   freewheelMean: 0,
+  duty: 0,
   capacitorMean: 0,
   capacitorSquare: 0,
   capacitorRipple: 0,
@@ -81,6 +84,7 @@ export function clearCycle(cycle: CurrentCycle): void {
   cycle.rectifiedMean = 0
   cycle.switchMean = 0
   cycle.freewheelMean = 0
+  cycle.duty = 0
   cycle.capacitorMean = 0
   cycle.capacitorSquare = 0
   cycle.capacitorRipple = 0

@@ -1,0 +1,192 @@
+import type { Circuit } from './circuit.ts'
+import type { CurrentCycle } from './cycle.ts'
+import { COLUMNS, storeCycle, takeCycle, TORQUE, WATCHED } from './cycle-columns.ts'
+import type { SteadyWork } from './steady-cycle.ts'
+import { newSteadyWork, solveCycle } from './steady-cycle.ts'
+
+/**
+ * Period means of one circuit over speed, for circuits without a closed form. Speed is cut into wide cells, and
+ * a cell into halves, wherever a polynomial through seven equally spaced solutions does not foretell the
+ * solutions in between. A cell is made when a speed in it is first asked for; looking up what is there
+ * allocates nothing. Every mean is the same weighted sum of solutions, so a balance of powers that holds in
+ * each of them holds between them too.
+ */
+export interface CycleTable {
+  readonly circuit: Circuit
+  readonly work: SteadyWork
+  /** Where means are asked for [rad/s] */
+  speed: number
+  /** Width of the widest cells [rad/s] */
+  readonly width: number
+  /** Which cell each wide stretch of speed has; 0 where there is none yet */
+  readonly wide: Int32Array
+  /** Which cells the lower and the upper half of each cell have */
+  readonly halves: Int32Array
+  /** 1 where a cell's polynomial needs no halving */
+  readonly isFine: Uint8Array
+  /** Seven rows of means a cell; made with the first cell */
+  rows: Float64Array
+  /** Cells in use, with the empty one at 0 */
+  used: number
+  readonly weights: Float64Array
+  readonly sums: Float64Array
+}
+
+const POINTS = 7
+const LAST = POINTS - 1
+/** Barycentric weights of seven equally spaced points: binomial coefficients of alternating sign. */
+const BARYCENTRIC = new Float64Array([1, -6, 15, -20, 15, -6, 1])
+/** Wide cells below and above standstill; further out every speed is solved by itself */
+const CELLS_BELOW = 64
+const CELLS_ABOVE = 256
+const MOST_CELLS = 768
+/** Halvings of a wide cell, where the current's regime changes and no polynomial follows */
+const MOST_HALVINGS = 14
+/** What a cell may miss its new solutions by, as a part of its largest; its halves are some hundred times nearer. */
+const FORETOLD = 3e-7
+
+/** `width` - a speed over which the torque changes, but not beyond recognition [rad/s], > 0 */
+export const newCycleTable = (circuit: Circuit, width: number): CycleTable => ({
+  circuit,
+  work: newSteadyWork(),
+  speed: 0,
+  width,
+  wide: new Int32Array(CELLS_BELOW + CELLS_ABOVE),
+  halves: new Int32Array(2 * MOST_CELLS),
+  isFine: new Uint8Array(MOST_CELLS),
+  rows: new Float64Array(0),
+  used: 1,
+  weights: new Float64Array(POINTS),
+  sums: new Float64Array(COLUMNS),
+})
+
+/** Fills the means at table.speed. */
+export function lookUpCycle(cycle: CurrentCycle, table: CycleTable): void {
+  const { speed, width, wide, halves, isFine } = table
+  const place = Math.floor(speed / width)
+  const n = place + CELLS_BELOW
+  if (!(n >= 0 && n < wide.length)) {
+    solveCycle(cycle, table.circuit, speed, table.work)
+    return
+  }
+  let low = place * width
+  let span = width
+  let cell = wide[n]!
+  if (cell === 0) {
+    cell = addWide(cycle, table, low)
+    wide[n] = cell
+  }
+  while (isFine[cell] === 0) {
+    span /= 2
+    const upper = speed >= low + span ? 1 : 0
+    if (upper === 1) low += span
+    let half = halves[2 * cell + upper]!
+    if (half === 0) {
+      half = addHalf(cycle, table, cell, upper, low, span)
+      halves[2 * cell + upper] = half
+    }
+    cell = half
+  }
+  interpolate(cycle, table, cell, low, span)
+}
+
+/** A cell not in use yet. Without any left all are let go, which a speed that goes to and fro never needs. */
+function freeCell(table: CycleTable): number {
+  if (table.rows.length === 0) table.rows = new Float64Array(MOST_CELLS * POINTS * COLUMNS)
+  const cell = table.used
+  table.used = cell + 1
+  table.isFine[cell] = 0
+  table.halves[2 * cell] = 0
+  table.halves[2 * cell + 1] = 0
+  return cell
+}
+
+/** Room for one wide cell with all halvings down to one speed. */
+function makeRoom(table: CycleTable): void {
+  if (table.used + MOST_HALVINGS + 1 <= MOST_CELLS) return
+  table.used = 1
+  table.wide.fill(0)
+}
+
+function solveRow(cycle: CurrentCycle, table: CycleTable, cell: number, point: number, speed: number): void {
+  solveCycle(cycle, table.circuit, speed, table.work)
+  storeCycle(table.rows, (cell * POINTS + point) * COLUMNS, cycle, speed)
+}
+
+function addWide(cycle: CurrentCycle, table: CycleTable, low: number): number {
+  makeRoom(table)
+  const cell = freeCell(table)
+  for (let point = 0; point < POINTS; point++)
+    solveRow(cycle, table, cell, point, low + (table.width * point) / LAST)
+  return cell
+}
+
+/** Of the seven solutions of a half four are those of the whole; the other three tell how good that was. */
+function addHalf(
+  cycle: CurrentCycle,
+  table: CycleTable,
+  whole: number,
+  upper: number,
+  low: number,
+  span: number,
+): number {
+  const { rows } = table
+  const cell = freeCell(table)
+  const size = COLUMNS
+  for (let point = 0; point < POINTS; point += 2) {
+    const from = (whole * POINTS + (LAST / 2) * upper + point / 2) * size
+    rows.copyWithin((cell * POINTS + point) * size, from, from + size)
+  }
+  for (let point = 1; point < POINTS; point += 2)
+    solveRow(cycle, table, cell, point, low + (span * point) / LAST)
+  const narrowest = span <= table.width / 2 ** MOST_HALVINGS
+  table.isFine[cell] = narrowest || foretells(table, whole, cell, upper) ? 1 : 0
+  return cell
+}
+
+/** Whether the whole's polynomial meets the new solutions of its half in all columns that matter. */
+function foretells(table: CycleTable, whole: number, half: number, upper: number): boolean {
+  const { rows } = table
+  for (let column = TORQUE; column < WATCHED; column++) {
+    let size = 0
+    for (let point = 0; point < POINTS; point++)
+      size = Math.max(size, Math.abs(rows[(half * POINTS + point) * COLUMNS + column]!))
+    for (let point = 1; point < POINTS; point += 2) {
+      setWeights(table, (LAST * upper) / 2 + point / 2)
+      let foretold = 0
+      for (let n = 0; n < POINTS; n++)
+        foretold += table.weights[n]! * rows[(whole * POINTS + n) * COLUMNS + column]!
+      const miss = foretold - rows[(half * POINTS + point) * COLUMNS + column]!
+      if (Math.abs(miss) > FORETOLD * size) return false
+    }
+  }
+  return true
+}
+
+/** Weights at a place counted in points, 0 to LAST; they add up to 1. */
+function setWeights(table: CycleTable, place: number): void {
+  const { weights } = table
+  let sum = 0
+  for (let n = 0; n < POINTS; n++) {
+    const distance = place - n
+    if (distance === 0) {
+      weights.fill(0)
+      weights[n] = 1
+      return
+    }
+    weights[n] = BARYCENTRIC[n]! / distance
+    sum += weights[n]!
+  }
+  for (let n = 0; n < POINTS; n++) weights[n]! /= sum
+}
+
+function interpolate(cycle: CurrentCycle, table: CycleTable, cell: number, low: number, span: number): void {
+  const { rows, weights, sums } = table
+  setWeights(table, (LAST * (table.speed - low)) / span)
+  for (let column = 0; column < COLUMNS; column++) {
+    let sum = 0
+    for (let n = 0; n < POINTS; n++) sum += weights[n]! * rows[(cell * POINTS + n) * COLUMNS + column]!
+    sums[column] = sum
+  }
+  takeCycle(cycle, sums, table.speed)
+}
