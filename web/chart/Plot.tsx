@@ -210,7 +210,7 @@ interface CursorProps {
 }
 
 /** A slider along the axis: by arrow keys, Home and End, or dragged. Without a way to move it, a line that is told. */
-function CursorHandle({ cursor, across, top, bottom, x }: CursorProps) {
+export function CursorHandle({ cursor, across, top, bottom, x }: CursorProps) {
   const { move, name, at, step, text } = cursor
   const held = useRef(false)
   const px = Math.min(across.high, Math.max(across.low, toPixel(across, at)))
