@@ -1,6 +1,6 @@
 import { AxeBuilder } from '@axe-core/playwright'
 import { type Page, expect, test } from '@playwright/test'
-import { goTo, open } from './support/app.ts'
+import { goTo, open, openPanel } from './support/app.ts'
 
 const WAYS = ['Demonstrate', 'Predict', 'Measure', 'Design'] as const
 const THEMES = ['light', 'dark'] as const
@@ -9,7 +9,17 @@ const SIZES = [
   { name: 'phone', width: 390, height: 844 },
 ] as const
 
-const PANELS = ['Contact', 'Forces', 'Timing', 'Models'] as const
+const PANELS = [
+  'Waves',
+  'Torque',
+  'Power',
+  'Heat',
+  'Brushes',
+  'Contact',
+  'Forces',
+  'Timing',
+  'Models',
+] as const
 
 async function faults(page: Page): Promise<string[]> {
   const { violations } = await new AxeBuilder({ page }).analyze()
@@ -28,8 +38,7 @@ for (const theme of THEMES) {
     test(`no panel has an accessibility violation, ${theme}, ${name}`, async ({ page }) => {
       await openSized(page, theme, width, height)
       for (const panel of PANELS) {
-        await page.getByRole('tab', { name: panel }).click()
-        await expect(page.getByRole('tabpanel', { name: panel }).getByText('Loading')).toHaveCount(0)
+        await openPanel(page, panel)
         expect(await faults(page)).toEqual([])
       }
     })

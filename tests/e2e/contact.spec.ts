@@ -1,5 +1,5 @@
 import { type Page, expect, test } from '@playwright/test'
-import { open } from './support/app.ts'
+import { open, openPanel } from './support/app.ts'
 
 const STEPS = 36
 
@@ -34,10 +34,9 @@ const MISSED = 2 / STEPS
 
 test('Contact opens by keyboard, and the lines follow teeth, hand and profile', async ({ page }) => {
   await open(page, '#/design')
-  await page.getByRole('tab', { name: 'What follows' }).focus()
-  await page.keyboard.press('ArrowRight')
+  await page.getByRole('button', { name: 'Gears' }).focus()
+  await page.keyboard.press('Enter')
   const tab = page.getByRole('tab', { name: 'Contact' })
-  await expect(tab).toBeFocused()
   await expect(tab).toHaveAttribute('aria-selected', 'true')
   await expect(page.getByRole('tabpanel', { name: 'Contact' })).toBeVisible()
   await expect(page.getByRole('status', { name: 'Touching now' })).toHaveText('2 lines touch now')
@@ -71,7 +70,7 @@ test('Contact opens by keyboard, and the lines follow teeth, hand and profile', 
 
 test('a wheel waits in its backlash, and a setting that is off shows on its flank', async ({ page }) => {
   await open(page)
-  await page.getByRole('tab', { name: 'Contact' }).click()
+  await openPanel(page, 'Contact')
   const touching = page.getByRole('status', { name: 'Touching now' })
   await expect(touching).toHaveText('2 lines touch now')
   const play = await fact(page, 'Lost motion at the worm')
@@ -97,7 +96,7 @@ test('a wheel waits in its backlash, and a setting that is off shows on its flan
 
 test('Forces tells what cancels and what is left when the loads differ', async ({ page }) => {
   await open(page)
-  await page.getByRole('tab', { name: 'Forces' }).click()
+  await openPanel(page, 'Forces')
   const sideways = page.getByRole('row', { name: /^Sideways/ })
   const along = page.getByRole('row', { name: /^Along/ })
   await expect(sideways).toContainText('cancels')

@@ -1,12 +1,12 @@
 import { readFile } from 'node:fs/promises'
 import { type Page, expect, test } from '@playwright/test'
-import { open } from './support/app.ts'
+import { open, openPanel } from './support/app.ts'
 import { readPdf } from './support/pdf.ts'
 
 const POINTS_PER_MM = 72 / 25.4
 
 async function openModels(page: Page): Promise<void> {
-  await page.getByRole('tab', { name: 'Models' }).click()
+  await openPanel(page, 'Models')
   await expect(page.getByRole('heading', { name: 'Models to take away' })).toBeVisible()
 }
 
@@ -87,6 +87,6 @@ test('giving up a file leaves the focus beside the buttons, and leaving the pane
 
   const wait = page.waitForEvent('download')
   await page.getByRole('button', { name: 'Save 3MF (mm)' }).click()
-  await page.getByRole('tab', { name: 'Readings' }).click()
+  await openPanel(page, 'Readings')
   expect((await wait).suggestedFilename()).toMatch(/mm\.3mf$/)
 })

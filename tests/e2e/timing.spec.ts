@@ -1,5 +1,5 @@
 import { type Page, expect, test } from '@playwright/test'
-import { open } from './support/app.ts'
+import { open, openPanel } from './support/app.ts'
 
 /** Ends the hand turn that is under way, at once. */
 const land = (page: Page): Promise<void> => page.evaluate(() => window.counterturn.advance(60))
@@ -16,8 +16,10 @@ async function tabTo(page: Page, role: 'button' | 'textbox', name: string): Prom
 
 async function openTiming(page: Page): Promise<void> {
   await open(page)
-  await page.getByRole('tab', { name: 'Readings' }).focus()
-  for (let i = 0; i < 3; i++) await page.keyboard.press('ArrowRight')
+  await page.getByRole('button', { name: 'Gears' }).focus()
+  await page.keyboard.press('Enter')
+  await page.getByRole('tab', { name: 'Contact' }).focus()
+  for (let i = 0; i < 2; i++) await page.keyboard.press('ArrowRight')
   await expect(page.getByRole('tab', { name: 'Timing' })).toBeFocused()
   await expect(page.getByRole('button', { name: 'Take the left wheel out' })).toBeVisible()
 }
@@ -89,7 +91,7 @@ test('outputs that clash are told of on the stage while the machine runs, and no
   // tooth 0 gives 9 degrees, which clashes (see above); choosing it is one step to undo
   await page.getByRole('radio', { name: /^Tooth 0,/ }).focus()
   await page.keyboard.press('Space')
-  await page.getByRole('tab', { name: 'Readings' }).click()
+  await openPanel(page, 'Readings')
   await turn.click()
   await expect(note).toBeVisible()
   await note.getByRole('button', { name: 'Timing' }).click()

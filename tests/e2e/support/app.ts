@@ -1,5 +1,5 @@
 /** Shared steps of the browser tests. `window.counterturn` is declared where the page makes it: web/exact.ts. */
-import type { Page } from '@playwright/test'
+import { type Page, expect } from '@playwright/test'
 
 /** What went on while a page was open, for tests that want silence. */
 export interface Watch {
@@ -69,4 +69,14 @@ export async function goTo(page: Page, way: string): Promise<void> {
   await page.getByRole('link', { name: way, exact: true }).click()
   await page.waitForTimeout(100)
   await settle(page)
+}
+
+const GEARS = ['Contact', 'Forces', 'Timing', 'Models']
+
+/** Opens a panel by its tab, in the group that it belongs to. */
+export async function openPanel(page: Page, name: string): Promise<void> {
+  const group = GEARS.includes(name) ? 'Gears' : 'Drive'
+  await page.getByRole('group', { name: 'Panels about' }).getByRole('button', { name: group }).click()
+  await page.getByRole('tab', { name }).click()
+  await expect(page.getByRole('tabpanel', { name }).getByText('Loading')).toHaveCount(0)
 }
