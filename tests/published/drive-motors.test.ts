@@ -1,14 +1,11 @@
 import { describe, test } from 'vitest'
-import { newBridgeWork } from '../../sim/electric/bridge-circuit.ts'
-import { solveBridge } from '../../sim/electric/bridge.ts'
-import { solveChopper } from '../../sim/electric/chopper.ts'
-import { newCycle } from '../../sim/electric/cycle.ts'
 import { compileDrive } from '../../sim/drive/drive.ts'
 import { firstInput } from '../../sim/drive/input.ts'
 import { operatingPoint } from '../../sim/drive/operating-point.ts'
 import { newReading, readAt } from '../../sim/drive/reading.ts'
 import { restState } from '../../sim/drive/state.ts'
 import { step } from '../../sim/drive/step.ts'
+import { lastPlace } from '../../sim/gear/last-place.ts'
 import type { DirectCurrentMotor } from '../support/direct-current.ts'
 import { directCurrentMachine, RPM } from '../support/direct-current.ts'
 import { between, near } from '../support/near.ts'
@@ -20,74 +17,20 @@ import { between, near } from '../support/near.ts'
  * source rounds on the way.
  */
 
-const bridgeMean = (voltage: number, diodeDrops: number) => {
-  const cycle = newCycle()
-  const circuit = {
-    emfPeak: Math.SQRT2 * voltage,
-    angularFrequency: 100 * Math.PI,
-    sourceResistance: 0,
-    sourceInductance: 0,
-    motorResistance: 1,
-    motorInductance: 1e-9,
-    diodeDrops,
-  }
-  solveBridge(cycle, circuit, newBridgeWork())
-  return { mean: cycle.mean, rms: Math.sqrt(cycle.square) }
-}
-
-describe('bridge rectifier on a resistance', () => {
-  test('230 V give a mean of 207.07 V: P. S. Bimbhra, Power Electronics, Example 3.11', () => {
-    near(bridgeMean(230, 0).mean, 207.07, 0.005)
-  })
-  test('mean, r.m.s., form and ripple factor of a rectified sine: standard textbook, in part from memory', () => {
-    const { mean, rms } = bridgeMean(Math.SQRT1_2, 0)
-    near(mean, 0.637, 0.0005)
-    near(100 * rms, 70.7, 0.05)
-    near(rms / mean, 1.11, 0.005)
-    near(Math.sqrt((rms / mean) ** 2 - 1), 0.483, 0.0005)
-  })
-  test('12 V with two drops of 0.7 V: (2/pi)[Vp cos t - 2Vd(pi/2 - t)], t = asin(2Vd/Vp), derived', () => {
-    near(bridgeMean(12, 1.4).mean, 9.441, 0.002)
-  })
-})
-
-describe('chopper', () => {
-  test('feeding R, L and an emf: P. S. Bimbhra, Power Electronics, Example 7.11', () => {
-    const cycle = { ...newCycle(), opposing: 24 }
-    solveChopper(cycle, {
-      ...lossless,
-      voltage: 220,
-      motorResistance: 1,
-      motorInductance: 5e-3,
-      period: 2e-3,
-      duty: 0.3,
-    })
-    near(cycle.mean, 42, 0.005)
-    near(cycle.sourceMean, 12.7289, 0.0001)
-  })
-  test('feeding R and L at half duty: P. S. Bimbhra, Power Electronics, Example 7.15', () => {
-    const cycle = newCycle()
-    solveChopper(cycle, {
-      ...lossless,
-      voltage: 220,
-      motorResistance: 10,
-      motorInductance: 0.015,
-      period: 8e-4,
-      duty: 0.5,
-    })
-    near(cycle.mean, 11, 0.005)
-    // r.m.s. from the printed ends 9.54 and 12.458 A of a nearly straight ripple.
-    near(Math.sqrt(cycle.square), Math.sqrt(9.54 * 12.458 + 2.918 ** 2 / 3), 0.005)
-  })
-  const lossless = { sourceResistance: 0, switchDrop: 0, freewheelDrop: 0 }
-})
-
 const drive = (given: DirectCurrentMotor) => compileDrive(directCurrentMachine(given))
 const readingAt = (given: DirectCurrentMotor, rpm: number) =>
   readAt(newReading(), drive(given), firstInput(), rpm * RPM, 0)
 const settled = (given: DirectCurrentMotor) => operatingPoint(drive(given), firstInput())!
 
 describe('permanent-magnet and separately excited motors', () => {
+  test('constant and loss from a run without load: Fitzgerald and others, Electric Machinery, 6th ed., Example 7.9', () => {
+    const reading = (constant: number) => readingAt({ voltage: 50, resistance: 1.03, constant }, 2100)
+    between(1.25, reading(0.22 + 0.005).currentMean, reading(0.22 - 0.005).currentMean)
+    // the loss is what the shaft gets at the printed 1.25 A
+    const at = lastPlace(0.21, 0.23, (constant) => reading(constant).currentMean >= 1.25)
+    const { motorTorque, wormSpeed } = reading(at)
+    near(motorTorque * wormSpeed, 61, 0.5)
+  })
   test('output at 48 V and 1700 r/min: Fitzgerald, Kingsley, Umans, Electric Machinery, 6th ed., Example 7.9', () => {
     const reading = readingAt({ voltage: 48, resistance: 1.03, constant: 0.22 }, 1700)
     near(reading.motorTorque * reading.wormSpeed - 61, 275, 1.5)
@@ -103,8 +46,10 @@ describe('permanent-magnet and separately excited motors', () => {
     between(100, power(speed + 0.06), power(speed - 0.06))
   })
   test('no-load speed from the stall: S. P. Burman, Special Electrical Machines, Example 4.2', () => {
-    const point = settled({ voltage: 28, resistance: 28 / 5, constant: 0.2 })
+    const given = { voltage: 28, resistance: 28 / 5, constant: 0.2 }
+    const point = settled(given)
     near(point.stallTorque, 1, 1e-9)
+    near(point.stallTorque / readingAt(given, 0).currentMean, 0.2, 1e-9)
     near(point.speed / RPM, 1336.9, 0.006)
   })
   test('speed with 1.2 N m and stall: Guru & Hiziroglu, Electric Machinery and Transformers, 3rd ed., Ex. 12.1', () => {
@@ -131,6 +76,18 @@ describe('permanent-magnet and separately excited motors', () => {
     near(reading.motorTorque * reading.wormSpeed, 500, 0.01)
     near(reading.motorTorque, 9.5, 0.001)
   })
+})
+
+test('fully controlled bridge at 30 and 45 deg: P. S. Bimbhra, Power Electronics, Example 12.6', () => {
+  // No such bridge is built in: its mean voltage without gaps in the current, 2 Vm cos(a)/pi, is put in as a battery's.
+  const constant = (220 - 10 * 1) / (1500 * RPM)
+  const given = (angle: number) => ({
+    voltage: ((2 * Math.SQRT2 * 230) / Math.PI) * Math.cos(angle),
+    resistance: 1,
+    constant,
+  })
+  near(settled({ ...given(Math.PI / 6), torque: 5 }).speed / RPM, 1254.22, 0.01)
+  near(readingAt(given(Math.PI / 4), 1000).motorTorque, 8.586, 0.0006)
 })
 
 describe('best efficiency of a motor with constant loss torque', () => {
