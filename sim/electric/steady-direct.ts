@@ -1,0 +1,42 @@
+import { brent } from '../numeric/brent.ts'
+import type { Circuit } from './circuit.ts'
+import type { CurrentCycle } from './cycle.ts'
+
+const ROOT = 1e-15
+
+/**
+ * Direct current that nothing switches, in closed form but for a saturating motor: i (R + Rs) + E(i) = V - drops.
+ * False where the circuit is another.
+ */
+export function solveDirect(
+  cycle: CurrentCycle,
+  circuit: Circuit,
+  speed: number,
+  connected: boolean,
+): boolean {
+  const { source, winding, chopper } = circuit
+  if (source.angularFrequency > 0 || circuit.capacitance > 0) return false
+  if (chopper && (chopper.duty < 1 || !connected)) return false
+  const resistance = source.resistance + winding.resistance
+  const emfOf = (i: number): number =>
+    winding.kind === 'permanent-magnet'
+      ? winding.emfConstant * speed
+      : (winding.emfConstant * i * speed) / (1 + i / winding.saturationCurrent)
+  const voltage = connected ? source.emf - winding.brushDrop - circuit.diodeDrops : 0
+  const excess = (i: number): number => voltage - emfOf(i) - resistance * i
+  // At no current all that is left over drives it, and no current can be more than without any emf.
+  const most = (voltage + Math.abs(emfOf(voltage / resistance))) / resistance
+  const i = excess(0) > 0 ? brent({ at: excess }, 0, most, excess(0), excess(most), ROOT) : 0
+  if (chopper && i > chopper.currentLimit) return false
+  const k = winding.emfConstant
+  cycle.mean = i
+  cycle.square = i * i
+  cycle.peak = i
+  cycle.conducting = i > 0 ? 1 : 0
+  cycle.torque = winding.kind === 'universal' ? (k * i * i) / (1 + i / winding.saturationCurrent) : k * i
+  cycle.motorVoltage = i > 0 ? source.emf - source.resistance * i - circuit.diodeDrops : emfOf(0)
+  cycle.sourceMean = i
+  cycle.sourceSquare = i * i
+  cycle.sourcePower = source.emf * i
+  return true
+}
