@@ -1,3 +1,4 @@
+import type { Drive } from '../drive/drive.ts'
 import { compileDrive } from '../drive/drive.ts'
 import type { DriveInput } from '../drive/input.ts'
 import type { Reading } from '../drive/reading.ts'
@@ -5,7 +6,7 @@ import { newReading, readAt } from '../drive/reading.ts'
 import { fanConductance } from '../heat/conductance.ts'
 import type { Machine, Thermal } from '../machine/machine.ts'
 import { rpm } from '../quantity/convert.ts'
-import { followedSpeed, speedFromRest } from './heating-speed.ts'
+import { followedSpeed } from './heating-speed.ts'
 import { warmed } from './warm-machine.ts'
 
 /** A machine with what it is told to do, as something that warms itself. */
@@ -27,9 +28,11 @@ export interface HeatPoint {
   /** Conductances [W/K] */
   windingToCase: number
   caseToAir: number
+  /** Through fuse or overload switch, where there is one [A r.m.s.] */
+  protectedCurrent: number
   /** Worm speed in the commanded frame [rad/s] */
   speed: number
-  /** Speed that the drive last ran at, from which the next is looked for [rad/s]; NaN is switched on anew */
+  /** Speed that the drive last ran at, from which the next is looked for [rad/s]; 0 is at rest */
   before: number
 }
 
@@ -39,8 +42,9 @@ export const newHeatPoint = (): HeatPoint => ({
   caseHeat: 0,
   windingToCase: 0,
   caseToAir: 0,
+  protectedCurrent: 0,
   speed: 0,
-  before: NaN,
+  before: 0,
 })
 
 const PER_CENT = 1e-2
@@ -49,15 +53,14 @@ const PER_CENT = 1e-2
 export function writeRunning(point: HeatPoint, source: HeatSource, winding: number, body: number): void {
   const { machine, thermal, input } = source
   const drive = compileDrive(warmed(machine, winding, body))
-  point.speed = Number.isNaN(point.before)
-    ? speedFromRest(drive, input)
-    : followedSpeed(drive, input, point.before)
+  point.speed = followedSpeed(drive, input, point.before)
   const { reading } = point
   readAt(reading, drive, input, input.sense * point.speed, 0)
   const brush = reading.brushLoss * thermal.brushHeatToWinding * PER_CENT
   const friction = reading.frictionLoss * thermal.frictionHeatToWinding * PER_CENT
   point.windingHeat = reading.copperLoss + brush + friction
   point.caseHeat = reading.brushLoss - brush + (reading.frictionLoss - friction)
+  point.protectedCurrent = protectedCurrent(machine, drive, reading)
   writeConductances(point, source)
 }
 
@@ -66,10 +69,16 @@ export function writeResting(point: HeatPoint, source: HeatSource): void {
   Object.assign(point.reading, newReading())
   point.windingHeat = 0
   point.caseHeat = 0
+  point.protectedCurrent = 0
   point.speed = 0
-  point.before = NaN
   writeConductances(point, source)
 }
+
+/** On the mains side of a transformer its core takes current too. */
+const protectedCurrent = ({ protection, transformer }: Machine, drive: Drive, reading: Reading): number =>
+  transformer && 'side' in protection && protection.side === 'primary'
+    ? reading.wallCurrent
+    : Math.sqrt(drive.work.cycle.sourceSquare)
 
 function writeConductances(point: HeatPoint, { thermal, fanCools }: HeatSource): void {
   const { referenceSpeed, fanExponent: p } = thermal
@@ -77,6 +86,3 @@ function writeConductances(point: HeatPoint, { thermal, fanCools }: HeatSource):
   point.windingToCase = fanConductance(thermal.windingToCase, thermal.windingToCaseFan, n, referenceSpeed, p)
   point.caseToAir = fanConductance(thermal.caseToAir, thermal.caseToAirFan, n, referenceSpeed, p)
 }
-
-/** Whether the numbers make sense: a drive that runs away has no settled losses. */
-export const isSettled = (point: HeatPoint): boolean => Number.isFinite(point.speed)

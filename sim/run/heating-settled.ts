@@ -1,8 +1,9 @@
 import type { DriveInput } from '../drive/input.ts'
 import type { Machine } from '../machine/machine.ts'
+import type { Pair } from './heating-fixed-pair.ts'
+import { fixedPair } from './heating-fixed-pair.ts'
 import type { HeatPoint, HeatSource } from './heating-point.ts'
 import { newHeatPoint, writeRunning } from './heating-point.ts'
-import { fixedPair } from './heating-fixed-pair.ts'
 
 /** Where a machine that runs on and on ends up. */
 export interface SettledHeat {
@@ -21,8 +22,10 @@ export interface NoSettling {
 /** Beyond this temperature of the winding nothing here holds any more [degC]; chosen here, above every class. */
 export const HOTTEST = 400
 
-const RUNAWAY = `no settling: thermal runaway or locked, the winding would pass ${HOTTEST} °C`
+export const RUNAWAY = `no settling: thermal runaway or locked, the winding would pass ${HOTTEST} °C`
 const NO_SPEED = 'no settling: the load drives the machine ever faster'
+
+const FINENESS = { nearness: 1e-9, difference: 1e-3 }
 
 export interface HeatingConditions {
   /** Whether the fan's air passes; true where left out */
@@ -46,16 +49,21 @@ export function settledHeat(
 ): SettledHeat | NoSettling | null {
   const source = heatSource(machine, input, conditions)
   if (!source) return null
-  const { ambient } = source.thermal
   const point = newHeatPoint()
-  const found = fixedPair([ambient, ambient], HOTTEST, ([winding, body]) => {
+  const found = settledPair(source, point)
+  if (!found) return { reason: Number.isFinite(point.speed) ? RUNAWAY : NO_SPEED }
+  writeRunning(point, source, found[0], found[1])
+  return { winding: found[0], case: found[1], point }
+}
+
+/** Winding and case [degC]; null where nothing settles. */
+export function settledPair(source: HeatSource, point = newHeatPoint()): Pair | null {
+  const { ambient } = source.thermal
+  return fixedPair([ambient, ambient], HOTTEST, FINENESS, ([winding, body]) => {
     writeRunning(point, source, winding, body)
     point.before = point.speed
     const heat = point.windingHeat + point.caseHeat
     const nextBody = ambient + heat / point.caseToAir
     return [nextBody + point.windingHeat / point.windingToCase, nextBody]
   })
-  if (!found) return { reason: Number.isFinite(point.speed) ? RUNAWAY : NO_SPEED }
-  writeRunning(point, source, found[0], found[1])
-  return { winding: found[0], case: found[1], point }
 }
