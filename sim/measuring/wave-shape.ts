@@ -57,3 +57,13 @@ export const harmonicFactor = (means: SourceMeans): number =>
 
 /** Power over volt-amperes: displacement times distortion. */
 export const powerFactor = ({ voltage, current, power }: SourceMeans): number => power / (voltage * current)
+
+/**
+ * Ripple of a smoothed bridge from peak to peak [V]: I/(2 f C). An upper estimate, since the capacitor is taken to give
+ * the whole current all the time.
+ *
+ * I - mean current taken out [A]
+ * f - of the mains [Hz]
+ * C - [F]
+ */
+export const rippleEstimate = (I: number, f: number, C: number): number => I / (2 * f * C)
