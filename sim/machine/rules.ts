@@ -154,7 +154,8 @@ function loadNameProblems(loads: unknown): Problem[] {
 function capacitorProblems(machine: unknown): Problem[] {
   const rectifier = ownValue(machine, 'rectifier')
   const capacitance = ownValue(rectifier, 'capacitance')
-  if (typeof capacitance !== 'number') return []
+  const supply = ownValue(machine, 'supply')
+  if (typeof capacitance !== 'number' || ownValue(supply, 'kind') !== 'mains') return []
   const control = ownValue(ownValue(machine, 'control'), 'kind')
   const path = 'rectifier.capacitance'
   if (control === 'phase' && capacitance > 0)
@@ -166,7 +167,7 @@ function capacitorProblems(machine: unknown): Problem[] {
     ]
   if (control === 'chopper' && capacitance === 0)
     return [error(path, 'must be above 0 where a chopper stands behind the bridge, got 0 uF')]
-  const resistance = ownValue(ownValue(machine, 'supply'), 'resistance')
+  const resistance = ownValue(supply, 'resistance')
   if (control === 'chopper' && resistance === 0) {
     const message =
       'must be above 0 ahead of a smoothing capacitor, whose charging current it limits, got 0 ohm'
@@ -187,15 +188,15 @@ function halfWaveProblems(machine: unknown): Problem[] {
     .map((i) => error(`control.steps[${i}].waves`, 'must be 1 where the motor has fixed magnets, got 2'))
 }
 
-/** Without a motor there is nothing to grow warm, to wear or to protect. */
-function motorlessProblems(machine: unknown): Problem[] {
-  if (ownValue(machine, 'motor') !== null) return []
+/** Behind a crank there is nothing to grow warm, to wear or to protect. */
+function crankProblems(machine: unknown): Problem[] {
+  if (ownValue(ownValue(machine, 'control'), 'kind') !== 'crank') return []
   const problems = (['thermal', 'brushes'] as const)
     .filter((part) => (ownValue(machine, part) ?? null) !== null)
-    .map((part) => error(part, 'must be null where there is no motor, got a group'))
+    .map((part) => error(part, 'must be null behind a crank, got a group'))
   const protection = ownValue(ownValue(machine, 'protection'), 'kind')
   if (typeof protection === 'string' && protection !== 'none')
-    problems.push(error('protection.kind', `must be 'none' where there is no motor, got ${told(protection)}`))
+    problems.push(error('protection.kind', `must be 'none' behind a crank, got ${told(protection)}`))
   return problems
 }
 
@@ -212,7 +213,7 @@ function brushProblems(machine: unknown): Problem[] {
   const brushes = ownValue(machine, 'brushes')
   const arc = ownValue(brushes, 'arcWidth')
   const diameter = ownValue(brushes, 'commutatorDiameter')
-  if (typeof arc !== 'number' || typeof diameter !== 'number') return []
+  if (typeof arc !== 'number' || typeof diameter !== 'number' || !Number.isFinite(arc)) return []
   const most = (Math.PI * diameter) / 4
   if (arc < most) return []
   const limit = toldNumber(Number(most.toPrecision(3)))
@@ -230,7 +231,7 @@ export function togetherProblems(machine: unknown): Problem[] {
     ...capacitorProblems(machine),
     ...halfWaveProblems(machine),
     ...loadNameProblems(ownValue(ownValue(machine, 'outputs'), 'loads')),
-    ...motorlessProblems(machine),
+    ...crankProblems(machine),
     ...brushProblems(machine),
     ...protectionProblems(machine),
   ]

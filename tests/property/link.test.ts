@@ -60,6 +60,8 @@ const states: fc.Arbitrary<LinkState> = record<LinkState>({
     leftLoad: fc.nat(11),
     rightLoad: fc.nat(11),
     jammed: fc.constantFrom('none' as const, 'left' as const, 'right' as const),
+    winding: fc.double({ min: -40, max: 300, noNaN: true }),
+    magnet: fc.double({ min: -40, max: 300, noNaN: true }),
     pace: fc.constantFrom(...PACES),
   }),
   picture: record({

@@ -17,6 +17,7 @@ function fittingDistance({ gearing }: Machine): readonly [number, number] {
 function fitting(field: FieldInstance, part: number, machine: Machine): number {
   const ranges: Readonly<Record<string, readonly [number, number]>> = {
     'supply.frequency': [47, 52],
+    'brushes.arcWidth': [0.5, 1.5],
     'gearing.wormStarts': [1, 3],
     'gearing.wheelTeeth': [24, 60],
     'gearing.axialModule': [1, 5],
@@ -41,7 +42,7 @@ function fitting(field: FieldInstance, part: number, machine: Machine): number {
   return field.whole ? Math.round(value) : value
 }
 
-const DRAWS = fc.array(fc.double({ min: 0, max: 1, noNaN: true }), { minLength: 80, maxLength: 80 })
+const DRAWS = fc.array(fc.double({ min: 0, max: 1, noNaN: true }), { minLength: 120, maxLength: 120 })
 
 /** A demo machine with every number drawn anew; `number` makes one of a field and a draw from 0 to 1. */
 const drawnMachine = (

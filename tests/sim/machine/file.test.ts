@@ -23,7 +23,7 @@ describe('printing', () => {
 
   test('is indented by two spaces and ends with a line end', () => {
     const text = printMachine(bootCleaner)
-    expect(text.startsWith('{\n  "format": "counterturn-machine",\n  "version": 2,\n  "name"')).toBe(true)
+    expect(text.startsWith('{\n  "format": "counterturn-machine",\n  "version": 3,\n  "name"')).toBe(true)
     expect(text.endsWith('}\n')).toBe(true)
   })
 
@@ -45,11 +45,11 @@ describe('texts that are not a machine', () => {
     ['null', /^ error: must be a machine.*got null/],
     ['{}', /^format error: must be 'counterturn-machine', got nothing/],
     ['{"format": "other"}', /^format error: must be 'counterturn-machine', got the text 'other'/],
-    ['{"format": "counterturn-machine"}', /^version error: must be a whole number up to 2, got nothing/],
+    ['{"format": "counterturn-machine"}', /^version error: must be a whole number up to 3, got nothing/],
     ['{"format": "counterturn-machine", "version": "1"}', /^version error: .* got the text '1'/],
     ['{"format": "counterturn-machine", "version": 1.5}', /^version error: .* got 1.5/],
     ['{"format": "counterturn-machine", "version": 1e999}', /^version error: .* got Infinity/],
-    ['{"format": "counterturn-machine", "version": 3}', /^version error: must be at most 2, got 3; .*newer/],
+    ['{"format": "counterturn-machine", "version": 4}', /^version error: must be at most 3, got 4; .*newer/],
     ['{"format": "counterturn-machine", "version": 0}', /^version error: must be one that can still be read/],
     [
       '{"format": "counterturn-machine", "version": -1e15}',
@@ -64,7 +64,7 @@ describe('texts that are not a machine', () => {
   })
 
   test('a machine without its parts shows each of them', () => {
-    const paths = parseMachine('{"format": "counterturn-machine", "version": 2}').problems.map(
+    const paths = parseMachine('{"format": "counterturn-machine", "version": 3}').problems.map(
       ({ path }) => path,
     )
     expect(paths).toEqual(Object.keys(bootCleaner).slice(2))
@@ -79,22 +79,22 @@ describe('older versions', () => {
       Object.fromEntries(Object.entries(file).map(([key, part]) => [key === old ? now : key, part])),
   })
   const migrations = [
-    renamed(1, 'the text is called about', 'note', 'about'),
-    renamed(0, 'the remark is called note', 'remark', 'note'),
+    renamed(2, 'the text is called about', 'note', 'about'),
+    renamed(1, 'the remark is called note', 'remark', 'note'),
   ]
   const { about, ...rest } = bootCleaner
 
   test('are brought up step by step in the order of their versions, and each step is told', () => {
-    const text = JSON.stringify({ ...rest, version: 0, remark: about })
+    const text = JSON.stringify({ ...rest, version: 1, remark: about })
     expect(parseMachine(text, migrations).machine).toEqual(bootCleaner)
     expect(told(text, migrations).slice(0, 2)).toEqual([
-      'version note: was brought from 0 to 1: the remark is called note',
-      'version note: was brought from 1 to 2: the text is called about',
+      'version note: was brought from 1 to 2: the remark is called note',
+      'version note: was brought from 2 to 3: the text is called about',
     ])
   })
 
   test('take only the steps from their own version on', () => {
-    const text = JSON.stringify({ ...rest, version: 1, note: about, remark: 'mine' })
+    const text = JSON.stringify({ ...rest, version: 2, note: about, remark: 'mine' })
     expect(parseMachine(text, migrations).machine).toEqual(bootCleaner)
     expect(told(text, migrations)).toContain(
       'remark warning: is not a field here and is left out; it was "mine"',
@@ -104,13 +104,13 @@ describe('older versions', () => {
   test('without a step for them are refused', () => {
     const text = JSON.stringify({ ...rest, version: -1, remark: about })
     expect(told(text, migrations)).toEqual([
-      'version error: must be one that can still be read, up to 2, got −1',
+      'version error: must be one that can still be read, up to 3, got −1',
     ])
   })
 
   test('leave the current version alone', () => {
     const never: Migration = {
-      from: 2,
+      from: 3,
       name: 'not yet',
       apply: () => {
         throw new Error('a step from the current version was taken')

@@ -12,8 +12,9 @@ const text = readFileSync(new URL('./boot-cleaner-version-1.json', import.meta.u
 
 test('a file of version 1 opens, and the step is told by its name', () => {
   const { machine, problems } = parseMachine(text)
-  expect(machine).toMatchObject({ version: 2, name: 'Boot cleaner', supply: bootCleaner.supply })
+  expect(machine).toMatchObject({ version: 3, name: 'Boot cleaner', supply: bootCleaner.supply })
   expect(problems[0]!.message).toMatch(/^was brought from 1 to 2: wheel form, tooth depth, backlash/)
+  expect(problems[1]!.message).toMatch(/^was brought from 2 to 3: smoothing capacitor, breakaway/)
   expect(problems.filter(({ severity }) => severity !== 'note')).toEqual([])
 })
 
@@ -52,4 +53,17 @@ test('a file of version 1 without its gearing or outputs tells what is missing i
     expect(machine).toBeNull()
     expect(problems.map(({ path }) => path)).toContain(Object.keys(gone)[0])
   }
+})
+
+test('a file of version 2 opens with nothing said of heat and brushes, and no protection', () => {
+  const second = readFileSync(new URL('./boot-cleaner-version-2.json', import.meta.url), 'utf8')
+  const { machine, problems } = parseMachine(second)
+  expect(problems.filter(({ severity }) => severity !== 'note')).toEqual([])
+  expect(machine).toEqual({
+    ...bootCleaner,
+    outputs: { ...bootCleaner.outputs, jamTorque: 100 },
+    thermal: null,
+    brushes: null,
+    protection: { kind: 'none' },
+  })
 })
