@@ -91,8 +91,8 @@ describe('rectified sine', () => {
     {
       rectifier: 'bridge',
       mean: 0.637,
-      rms: 0.707,
-      rmsWithin: 0.0005,
+      percent: 70.7,
+      percentWithin: 0.05,
       form: 1.11,
       ripple: 0.483,
       within: 0.0005,
@@ -100,8 +100,8 @@ describe('rectified sine', () => {
     {
       rectifier: 'half-wave',
       mean: 0.318,
-      rms: 0.5,
-      rmsWithin: 1e-9,
+      percent: 50,
+      percentWithin: 1e-7,
       form: 1.57,
       ripple: 1.21,
       within: 0.005,
@@ -109,7 +109,7 @@ describe('rectified sine', () => {
   ] as const)('shape behind $rectifier: mean and r.m.s. seen, the factors from memory', (row) => {
     const { mean, rms } = overResistance({ voltage: Math.SQRT1_2, rectifier: row.rectifier })
     near(mean, row.mean, 0.0005)
-    near(rms, row.rms, row.rmsWithin)
+    near(100 * rms, row.percent, row.percentWithin)
     near(formFactor(rms, mean), row.form, 0.005)
     near(rippleFactor(rms, mean), row.ripple, row.within)
   })
