@@ -5,7 +5,6 @@ import { operatingPoint } from '../../sim/drive/operating-point.ts'
 import type { Machine } from '../../sim/machine/machine.ts'
 import { symbolsOf, worth } from '../../web/instrument/formula-tree.ts'
 import { FORMULAS, type FormulaId, formulaValue, outcome } from '../../web/instrument/formulas.ts'
-import { ledger } from '../../web/instrument/ledger.ts'
 import { type Situation, situationOf } from '../../web/instrument/situation.ts'
 import { firstBench } from '../../web/store/bench.ts'
 import { bootCleaner, classroomModel, ventOpener } from '../support/machines.ts'
@@ -53,22 +52,6 @@ test.each(situations)('no formula and no symbol of it is NaN while it turns: %s'
   for (const id of Object.keys(FORMULAS) as FormulaId[]) {
     if (belongs(id, situation.machine)) expect(outcome(id, situation).value, id).not.toBeNaN()
   }
-})
-
-test.each(situations)('the ledger adds up, and its bars end where they began: %s', (_name, situation) => {
-  const { items, total } = ledger(situation.machine, situation.reading)
-  const [taken, ...rest] = items
-  expect(total).toBeCloseTo(taken!.watts, 12)
-  expect(rest.some(({ kind }) => kind === 'rest')).toBe(false)
-  const last = rest.at(-1)!
-  expect(last.from + last.length).toBeCloseTo(taken!.length, 9)
-})
-
-test('a ledger that does not close shows what is missing', () => {
-  const [, situation] = situations[0]!
-  const reading = { ...situation.reading, copperLoss: situation.reading.copperLoss - 0.5 }
-  const missing = ledger(situation.machine, reading).items.find(({ kind }) => kind === 'rest')
-  expect(missing?.watts).toBeCloseTo(0.5, 12)
 })
 
 test('where a formula does not hold, the reading stands and says so', () => {

@@ -1,6 +1,5 @@
 /** The readings: what turns how fast, with what torque and power, where the power goes, and what goes in. */
 import { useBench, useMachine, useWorkshop } from '../frame/workshop.ts'
-import { LedgerStair } from './LedgerStair.tsx'
 import { EFFICIENCY, valueText } from './quantities.ts'
 import { NowNumber, ReadingsTable } from './ReadingsTable.tsx'
 import { ratioText } from './reading-text.ts'
@@ -27,7 +26,7 @@ export function Readings() {
             <ReadingsTable steady={situation} />
             <p className="readings-key small">Large: now. Below it: running steadily as set.</p>
             <WithoutLosses steady={situation} />
-            <LedgerStair steady={steady} />
+
             <SupplyReadings steady={situation} />
           </>
         ) : (

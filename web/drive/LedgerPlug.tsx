@@ -1,0 +1,53 @@
+/** What a meter at the wall plug, or at the battery, shows: real power, apparent power and their ratio. */
+import type { OperatingPoint } from '../../sim/drive/operating-point.ts'
+import type { Reading } from '../../sim/drive/reading.ts'
+import { useMachine } from '../frame/workshop.ts'
+import { type Unit, quantityText } from '../instrument/reading-text.ts'
+import { useReadout } from '../instrument/use-reading.ts'
+
+interface PlugFact {
+  readonly name: string
+  readonly unit: Unit
+  readonly value: (reading: Reading) => number
+}
+
+const VOLTAGE: PlugFact = { name: 'Voltage', unit: 'V', value: (r) => r.wallVoltage }
+const CURRENT: PlugFact = { name: 'Current', unit: 'A', value: (r) => r.wallCurrent }
+const REAL: PlugFact = { name: 'Real power', unit: 'W', value: (r) => r.wallPower }
+const MAINS: readonly PlugFact[] = [
+  VOLTAGE,
+  CURRENT,
+  { name: 'Apparent power', unit: 'VA', value: (r) => r.apparentPower },
+  REAL,
+  { name: 'Power factor', unit: '', value: (r) => r.powerFactor },
+]
+const BATTERY: readonly PlugFact[] = [VOLTAGE, CURRENT, REAL]
+
+export function LedgerPlug({ steady }: { readonly steady: OperatingPoint | null }) {
+  const supply = useMachine((machine) => machine.supply.kind)
+  const transformed = useMachine(({ transformer }) => transformer !== null)
+  const reading = useReadout((now) => (now.motion === 'running' ? now.reading : (steady?.reading ?? null)))
+  if (supply === 'crank' || !reading) return null
+  const facts = supply === 'mains' ? MAINS : BATTERY
+  return (
+    <section aria-label={supply === 'mains' ? 'At the wall plug' : 'At the battery'}>
+      <h3>{supply === 'mains' ? 'At the wall plug' : 'At the battery'}</h3>
+      <dl className="plug-facts">
+        {facts.map(({ name, unit, value }) => (
+          <div key={name}>
+            <dt>{name}</dt>
+            <dd className="number">{quantityText(value(reading), unit)}</dd>
+          </div>
+        ))}
+      </dl>
+      {supply === 'mains' && <p className="small">{plugWords(transformed)}</p>}
+    </section>
+  )
+}
+
+const plugWords = (transformed: boolean): string =>
+  `Voltage times current is more than the power that is used: the current ${
+    transformed
+      ? 'comes in pulses, and the transformer’s magnetising current swings to and fro'
+      : 'begins late in each half wave'
+  }. Wires and fuse carry the apparent power’s current, the meter counts the real power.`
