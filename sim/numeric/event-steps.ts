@@ -103,6 +103,10 @@ export function advance(run: EventRun, until: number): void {
     if (run.fresh) refresh(run)
     const limit = Math.min(until, system.nextInstant)
     const left = limit - y[TIME]!
+    if (left <= 0) {
+      arrive(run, limit)
+      continue
+    }
     let span = Math.min(run.stride, system.longest)
     const reaches = span >= left
     if (reaches) span = left
