@@ -23,6 +23,7 @@ const loaders = {
   forces: () => import('./gears/ForcesPanel.tsx'),
   timing: () => import('./timing/TimingPanel.tsx'),
   models: () => import('./models/ModelsPanel.tsx'),
+  supply: () => import('./demonstrate/SupplyFields.tsx'),
   arrows: () => import('./gears/ForceArrowsFeed.tsx'),
   signs: () => import('./scene/signs/GearSigns.tsx'),
 }
@@ -41,6 +42,7 @@ export const ContactPanel = lazy(async () => ({ default: (await loaders.contact(
 export const ForcesPanel = lazy(async () => ({ default: (await loaders.forces()).ForcesPanel }))
 export const TimingPanel = lazy(async () => ({ default: (await loaders.timing()).TimingPanel }))
 export const ModelsPanel = lazy(async () => ({ default: (await loaders.models()).ModelsPanel }))
+export const SupplyFields = lazy(async () => ({ default: (await loaders.supply()).SupplyFields }))
 export const StageNote = lazy(async () => ({ default: (await loaders.note()).StageNote }))
 export const KeysSheet = lazy(async () => ({ default: (await loaders.keys()).KeysSheet }))
 export const ForceArrowsFeed = lazy(async () => ({ default: (await loaders.arrows()).ForceArrowsFeed }))

@@ -67,7 +67,7 @@ export const BRUSH_FIELDS = sectionFields('brushes', [
   {
     path: 'brushes.peakFlux',
     label: 'Alternating flux',
-    symbol: 'phi_m',
+    symbol: 'φ_m',
     unit: 'uWb',
     min: 0,
     max: 100_000,
@@ -98,7 +98,7 @@ export const BRUSH_FIELDS = sectionFields('brushes', [
   {
     path: 'brushes.friction',
     label: 'Friction of the brushes',
-    symbol: 'mu_b',
+    symbol: 'μ_b',
     unit: '',
     min: 0,
     max: 0.6,
@@ -148,7 +148,7 @@ export const BRUSH_FIELDS = sectionFields('brushes', [
   {
     path: 'brushes.wearByCurrent',
     label: 'Wear added by that current',
-    symbol: 'kappa',
+    symbol: 'κ',
     unit: '',
     min: 0,
     max: 20,

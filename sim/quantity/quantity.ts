@@ -174,6 +174,9 @@ const ownUnit = (unit: string): Amount => {
   return amountOfText(spelt.text)
 }
 
+/** 0 °C [K] */
+const ZERO_CELSIUS = 273.15
+
 const TRADE_WEIGHT = 'a mass times a length'
 
 function inUnit(amount: Amount, own: Amount, example: string): ReadQuantity {
@@ -187,12 +190,21 @@ function inUnit(amount: Amount, own: Amount, example: string): ReadQuantity {
   return { value: Number((amount.value / own.value).toPrecision(14)) }
 }
 
+/** A scale with a zero of its own cannot be multiplied like a unit, so only °C itself is read, and K turned into it. */
+function readTemperature(text: string): ReadQuantity {
+  const [, number = text, kelvin] = /^(.*?)\s*(?:(?:°|deg)\s?C|(K))?\s*$/s.exec(text) ?? []
+  const read = readQuantity(number, '')
+  if ('problem' in read) return { problem: `must be a temperature such as 20 °C, got '${text.trim()}'` }
+  return kelvin === undefined ? read : { value: Number((read.value - ZERO_CELSIUS).toPrecision(14)) }
+}
+
 /**
  * The number that a text means in a field's own unit; a number without a unit is taken to be in it.
  * unit - as in the field table: 'mm', 'N m s/rad', '%', '' for a plain number
  * Never throws on the text, however strange; throws when `unit` itself cannot be read.
  */
 export function readQuantity(text: string, unit: string): ReadQuantity {
+  if (unit === 'degC') return readTemperature(text)
   const own = ownUnit(unit)
   const example = `${amountName(own)} such as 2${unit === '' ? '' : ` ${unit}`}`
   const spelt = plainSpelling(text, example)

@@ -1,8 +1,9 @@
 /** The one yellow note of the stage: why it does not turn, or what the picture cannot show. */
 import { useStore } from 'zustand'
+import { resetProtection } from '../../sim/drive/protection.ts'
 import { apparentRate, drawnTruly } from '../../sim/drive/screen-rule.ts'
 import { changePace } from '../bar/view-actions.ts'
-import { hold } from '../frame/frame.ts'
+import { hold, show } from '../frame/frame.ts'
 import { useBench, useMachine, useView, useWorkshop } from '../frame/workshop.ts'
 import { openPanel } from '../panel/panels.ts'
 import { Icon } from '../instrument/Icon.tsx'
@@ -56,6 +57,26 @@ function useStalled(): Look | null {
   }
 }
 
+function useProtectionOpen(): Look | null {
+  const workshop = useWorkshop()
+  const isOpen = useStore(workshop.readout, ({ reading }) => reading.isOpen)
+  const kind = useMachine((machine) => machine.protection.kind)
+  if (!isOpen) return null
+  const fuse = kind === 'fuse'
+  return {
+    head: fuse ? 'The fuse has opened.' : 'The overload switch has opened.',
+    text: 'It carried more current than it can for longer than it can, and cut the machine off. Clear the cause before you go on.',
+    action: {
+      label: fuse ? 'New fuse' : 'Close it again',
+      act: () => {
+        resetProtection(workshop.frame.state)
+        workshop.copyReading()
+        show(workshop.frame)
+      },
+    },
+  }
+}
+
 function useClashing(): Look | null {
   const workshop = useWorkshop()
   const shown = useView(({ panel }) => panel === 'timing')
@@ -95,7 +116,8 @@ export function StageNote() {
   const stalled = useStalled()
   const notTurning = useNotTurning()
   const clashing = useClashing()
-  const look = stalled ?? notTurning ?? clashing ?? tooFast
+  const open = useProtectionOpen()
+  const look = open ?? stalled ?? notTurning ?? clashing ?? tooFast
   if (!look) return null
   return (
     <div className="note stage-note" role="note">

@@ -1,4 +1,4 @@
-/** A whole number with a button on either side. What cannot be used is explained under it and not applied. */
+/** A number, whole unless told, with a button on either side. What cannot be used is explained under it and not applied. */
 import { useId, useState } from 'react'
 import { Icon } from './Icon.tsx'
 
@@ -10,6 +10,8 @@ interface StepFieldProps {
   readonly value: number
   readonly min: number
   readonly max: number
+  /** Of a button or an arrow key; where it is given the number need not be whole. */
+  readonly step?: number | undefined
   /** Words of the two buttons. */
   readonly less: string
   readonly more: string
@@ -27,7 +29,9 @@ interface Draft {
   readonly waiting: number | null
 }
 
-function useDraft({ value, min, max, onChange }: Pick<StepFieldProps, 'value' | 'min' | 'max' | 'onChange'>) {
+type Limits = Pick<StepFieldProps, 'value' | 'min' | 'max' | 'step' | 'onChange'>
+
+function useDraft({ value, min, max, step, onChange }: Limits) {
   const [draft, setDraft] = useState<Draft | null>(null)
   const [unanswered, setUnanswered] = useState(0)
   const [seen, setSeen] = useState(value)
@@ -50,8 +54,10 @@ function useDraft({ value, min, max, onChange }: Pick<StepFieldProps, 'value' | 
   }
   const apply = (text: string) => {
     const number = text.trim() === '' ? Number.NaN : Number(text)
-    if (!Number.isInteger(number) || number < min || number > max) {
-      setDraft({ text, problem: `a whole number from ${min} to ${max}`, waiting: null })
+    const fits = step === undefined ? Number.isInteger(number) : Number.isFinite(number)
+    if (!fits || number < min || number > max) {
+      const kind = step === undefined ? 'a whole number' : 'a number'
+      setDraft({ text, problem: `${kind} from ${min} to ${max}`, waiting: null })
       return
     }
     const answer = onChange(number)
@@ -73,13 +79,16 @@ export function StepField({
   value,
   min,
   max,
+  step,
   less,
   more,
   onChange,
   onGesture,
   suffix,
 }: StepFieldProps) {
-  const { text, problem, from, apply, leave } = useDraft({ value, min, max, onChange })
+  const { text, problem, from, apply, leave } = useDraft({ value, min, max, step, onChange })
+  // Ten thousandths, so that tenths add up without dust.
+  const moved = (way: number) => Math.round((from + way * (step ?? 1)) * 1e4) / 1e4
   const id = useId()
   return (
     <div className="step-field">
@@ -89,7 +98,7 @@ export function StepField({
           type="button"
           className="button icon"
           disabled={from <= min}
-          onClick={() => apply(String(from - 1))}
+          onClick={() => apply(String(Math.max(min, moved(-1))))}
         >
           <Icon name="minus" size={16} />
           <span className="unseen">{less}</span>
@@ -98,7 +107,7 @@ export function StepField({
           id={id}
           className="number"
           type="text"
-          inputMode="numeric"
+          inputMode={step === undefined ? 'numeric' : 'decimal'}
           autoComplete="off"
           value={text}
           aria-invalid={problem !== null}
@@ -112,7 +121,7 @@ export function StepField({
             const by = { ArrowUp: 1, ArrowDown: -1 }[event.key]
             if (by === undefined) return
             event.preventDefault()
-            if (from + by >= min && from + by <= max) apply(String(from + by))
+            if (moved(by) >= min && moved(by) <= max) apply(String(moved(by)))
           }}
           onChange={(event) => apply(event.target.value)}
         />
@@ -120,7 +129,7 @@ export function StepField({
           type="button"
           className="button icon"
           disabled={from >= max}
-          onClick={() => apply(String(from + 1))}
+          onClick={() => apply(String(Math.min(max, moved(1))))}
         >
           <Icon name="plus" size={16} />
           <span className="unseen">{more}</span>

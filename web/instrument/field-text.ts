@@ -47,6 +47,8 @@ export const unitText = (unit: string): string =>
     .replace(/(?<=[a-z])2/g, '²')
     .replace(/\bkohm\b/, 'kΩ')
     .replace(/\bohm\b/, 'Ω')
+    .replace(/^u(?=[FHW])/, 'µ')
+    .replace(/^degC$/, '°C')
     .replace(/^deg$/, '°')
 
 /** Which setting or load a field belongs to, as its label says after the comma; null where it is the only one. */

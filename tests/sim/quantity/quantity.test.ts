@@ -148,3 +148,35 @@ test(`2000 random texts give a finite number or a message and never throw (seed 
   })
   fc.assert(law, { seed: SEED, numRuns: 2000 })
 })
+
+describe('temperatures in °C', () => {
+  test.each([
+    ['21', 21],
+    ['21 °C', 21],
+    ['-5 degC', -5],
+    ['293.15 K', 20],
+    ['20 + 1', 21],
+  ])('%s', (text, value) => {
+    expect(readQuantity(text, 'degC')).toEqual({ value })
+  })
+
+  test.each(['70 degF', '20 V', 'warm', ''])('%j is told what it must be', (text) => {
+    expect(readQuantity(text, 'degC')).toEqual({
+      problem: `must be a temperature such as 20 °C, got '${text}'`,
+    })
+  })
+})
+
+test.each([
+  ['2.2 mF', 'uF', 2200],
+  ['0.5 J/K', 'J/K', 0.5],
+  ['360 J/(min K)', 'W/K', 6],
+  ['0.24 cm^2', 'mm2', 24],
+  ['5 A/mm^2', 'A/cm2', 500],
+  ['1.2 mm/(1000 h)', 'mm/1000 h', 1.2],
+  ['0.04 mH', 'uH', 40],
+  ['0.3 mWb', 'uWb', 300],
+  ['-0.2 %/K', '%/K', -0.2],
+])('%s in a field of %s', (text, unit, value) => {
+  expect(readQuantity(text, unit)).toEqual({ value })
+})
