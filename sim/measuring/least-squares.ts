@@ -44,11 +44,14 @@ export function leastSquares(equations: readonly Equation[]): Fit | null {
   const values = lengths.map(
     (length, j) => inverse[j]!.reduce((sum, part, k) => sum + part * rows[k]![unknowns]!, 0) / length,
   )
+  const covariance = lengths.map((lengthJ, j) =>
+    lengths.map((lengthK, k) => dot(inverse[j]!, inverse[k]!) / (lengthJ * lengthK)),
+  )
+  // Numbers at the ends of what a double holds have no fit rather than one of infinities.
+  if (![...values, ...covariance.flat()].every(Number.isFinite)) return null
   return {
     values,
-    covariance: lengths.map((lengthJ, j) =>
-      lengths.map((lengthK, k) => dot(inverse[j]!, inverse[k]!) / (lengthJ * lengthK)),
-    ),
+    covariance,
     chiSquare: rows.slice(unknowns).reduce((sum, row) => sum + row[unknowns]! ** 2, 0),
     degreesOfFreedom: equations.length - unknowns,
     condition: size(rows.slice(0, unknowns).map((row) => row.slice(0, unknowns))) * size(inverse),

@@ -4,7 +4,7 @@ import { leastSquares } from './least-squares.ts'
 import type { FitQuality, MotorReading } from './motor-reading.ts'
 import { estimate, fitDoubts, MOTOR_UNCERTAINTIES, quality, tooFew, undetermined } from './motor-reading.ts'
 import type { ReadingProblem } from './reading-problem.ts'
-import { doubted, rowProblems } from './reading-problem.ts'
+import { doubted, numberProblems, rowProblems } from './reading-problem.ts'
 
 /** Torque that a motor takes to turn itself: T0 + b w + c w^2. */
 export interface LossFit extends FitQuality {
@@ -33,6 +33,7 @@ const CURE = 'take the motor alone at speeds far apart'
  */
 export function identifyLosses(rows: readonly MotorReading[], emfConstant: number): LossIdentity {
   const problems = rowProblems(rows, MOTOR_UNCERTAINTIES)
+  problems.push(...numberProblems('emfConstant', emfConstant, 0))
   if (rows.length < ROWS_FOR_LINE) problems.push(tooFew(ROWS_FOR_LINE, rows.length))
   if (problems.length > 0) return { fit: null, problems }
   const withFan = rows.length >= ROWS_FOR_FAN

@@ -5,7 +5,7 @@ import { leastSquares } from './least-squares.ts'
 import type { FitQuality, MotorReading } from './motor-reading.ts'
 import { estimate, fitDoubts, MOTOR_UNCERTAINTIES, quality, tooFew, undetermined } from './motor-reading.ts'
 import type { ReadingProblem } from './reading-problem.ts'
-import { refused, rowProblems } from './reading-problem.ts'
+import { numberProblems, refused, rowProblems } from './reading-problem.ts'
 
 export interface MotorFit extends FitQuality {
   /** [ohm], as warm as the winding was */
@@ -39,6 +39,7 @@ const LEAST_LEVELS = 3
  */
 export function identifyMotor(rows: readonly MotorReading[], brushDrop: number | null): MotorIdentity {
   const problems = rowProblems(rows, MOTOR_UNCERTAINTIES)
+  if (brushDrop !== null) problems.push(...numberProblems('brushDrop', brushDrop))
   const unknowns = brushDrop === null ? 3 : 2
   if (rows.length < unknowns) problems.push(tooFew(unknowns, rows.length))
   else if (brushDrop === null && problems.length === 0 && currentLevels(rows) < LEAST_LEVELS)

@@ -4,8 +4,8 @@ import type { ReadingProblem } from './reading-problem.ts'
 import { doubted, refused } from './reading-problem.ts'
 
 /**
- * One row of readings at the brushes of a motor on direct current, or means of a rectified one; each with its
- * standard uncertainty, > 0.
+ * One row of readings at the brushes of a motor on direct current, or means of one that ripples without gaps: in a gap
+ * the brushes drop nothing, which the laws here do not know. Each with its standard uncertainty, > 0.
  */
 export interface MotorReading {
   /** Across the brushes [V] */

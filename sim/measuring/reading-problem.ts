@@ -38,3 +38,10 @@ export function rowProblems<Row extends object>(
   })
   return problems
 }
+
+/** An error where a number that goes with the rows is not finite, or not above `above`. */
+export function numberProblems(path: string, value: number, above = -Infinity): ReadingProblem[] {
+  if (Number.isFinite(value) && value > above) return []
+  const wanted = above === -Infinity ? 'a finite number' : `a finite number above ${above}`
+  return [refused(path, `must be ${wanted}, got ${value}`)]
+}

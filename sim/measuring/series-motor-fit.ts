@@ -5,7 +5,7 @@ import { leastSquares } from './least-squares.ts'
 import type { FitQuality, MotorReading } from './motor-reading.ts'
 import { estimate, fitDoubts, MOTOR_UNCERTAINTIES, quality, tooFew, undetermined } from './motor-reading.ts'
 import type { ReadingProblem } from './reading-problem.ts'
-import { rowProblems } from './reading-problem.ts'
+import { numberProblems, rowProblems } from './reading-problem.ts'
 
 export interface SeriesMotorFit extends FitQuality {
   /** Armature and field [ohm] */
@@ -32,6 +32,7 @@ const CURE = 'take some with the rotor held, and some running at currents far ap
  */
 export function identifySeriesMotor(rows: readonly MotorReading[], brushDrop: number): SeriesMotorIdentity {
   const problems = rowProblems(rows, MOTOR_UNCERTAINTIES)
+  problems.push(...numberProblems('brushDrop', brushDrop))
   if (rows.length < UNKNOWNS) problems.push(tooFew(UNKNOWNS, rows.length))
   if (problems.length > 0) return { fit: null, problems }
   const linearise = (values: readonly number[]) => rows.map((row) => deviation(row, values, brushDrop))
