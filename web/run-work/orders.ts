@@ -1,7 +1,11 @@
 /** What can be asked of the other thread, and what comes back. Each is a function of `sim` that tells how far it is. */
+import type { Warmth } from '../../sim/drive/circuits.ts'
+import { compileDrive } from '../../sim/drive/drive.ts'
 import type { DriveInput } from '../../sim/drive/input.ts'
 import type { Machine } from '../../sim/machine/machine.ts'
 import { type HeatingOptions, type HeatingRun, heatingRun } from '../../sim/run/heating.ts'
+import { type TransientOptions, transient } from '../../sim/run/transient.ts'
+import type { Wave } from '../../sim/run/waveform-record.ts'
 
 /** Hours of warming and cooling; null where a machine has no thermal description. */
 export interface HeatingOrder {
@@ -11,14 +15,35 @@ export interface HeatingOrder {
   readonly options: HeatingOptions
 }
 
-export type RunOrder = HeatingOrder
+/** A start, a jam or a pull of the plug, moment by moment; null for a machine without waveforms. */
+export interface TransientOrder {
+  readonly kind: 'transient'
+  readonly machine: Machine
+  readonly warmth: Warmth
+  readonly input: DriveInput
+  readonly options: TransientOptions
+}
+
+export type RunOrder = HeatingOrder | TransientOrder
 
 interface Answers {
   readonly heating: HeatingRun | null
+  readonly transient: Wave | null
 }
 export type AnswerTo<Order extends RunOrder> = Answers[Order['kind']]
 
 /** Yields the part that is done, 0 to 1. */
-export function runOrder<Order extends RunOrder>(order: Order): Generator<number, AnswerTo<Order>> {
-  return heatingRun(order.machine, order.input, order.options)
+export function runOrder<Order extends RunOrder>(order: Order): Generator<number, AnswerTo<Order>>
+export function runOrder(order: RunOrder): Generator<number, AnswerTo<RunOrder>> {
+  switch (order.kind) {
+    case 'heating':
+      return heatingRun(order.machine, order.input, order.options)
+    case 'transient':
+      return transientRun(order)
+  }
+}
+
+function* transientRun({ machine, warmth, input, options }: TransientOrder): Generator<number, Wave | null> {
+  yield 0
+  return transient(compileDrive(machine, warmth), input, options)?.wave ?? null
 }
