@@ -11,12 +11,19 @@ export const BEGINS: Readonly<Record<PartName, number>> = {
   rightBrush: 0.3,
   fan: 0.4,
   crank: 0.4,
+  battery: 0.42,
+  transformer: 0.42,
+  rectifier: 0.42,
+  capacitor: 0.42,
+  setting: 0.42,
   motor: 0.45,
   brushGear: 0.6,
   frontBearing: 0.7,
   rearBearing: 0.7,
   rotor: 0,
   tray: 0,
+  plug: 0,
+  leads: 0,
 }
 
 const STRETCH = 0.3
@@ -49,12 +56,20 @@ export function wholeWay(part: PartName, layout: Layout): number {
       return -0.95 * housing
     case 'brushGear':
       return 1.2 * (motor?.radius ?? 0)
+    case 'battery':
+    case 'transformer':
+    case 'rectifier':
+    case 'capacitor':
+    case 'setting':
+      return 0.9 * (motor?.radius ?? 0)
     case 'frontBearing':
       return 0.8 * (shaft.collar - shaft.collarWidth / 2 - shaft.frontBearing - shaft.bearingWidth / 2)
     case 'rearBearing':
       return -0.45 * shaft.bearingWidth
     case 'rotor':
     case 'tray':
+    case 'plug':
+    case 'leads':
       return 0
   }
 }

@@ -8,6 +8,7 @@ import type { Gearing, Machine } from '../machine/machine.ts'
 import { type PairProportions, pairProportions } from '../gear/proportions.ts'
 import { radians } from '../quantity/convert.ts'
 import { type WheelBody, wheelBody, wormBody } from '../shape/body.ts'
+import { type ElectricLayout, electricLayout, leastHalfWidth } from './electric-layout.ts'
 import { type MotorLayout, motorLayout } from './motor-layout.ts'
 
 export interface Layout {
@@ -27,6 +28,8 @@ export interface Layout {
     readonly blades: number
   } | null
   readonly crank: { readonly z: number; readonly arm: number } | null
+  /** Null where a hand turns the machine */
+  readonly electric: ElectricLayout | null
   readonly output: OutputLayout
   readonly tray: TrayLayout
   readonly case: { readonly bottom: number; readonly top: number }
@@ -145,14 +148,21 @@ function outputLayout(
   }
 }
 
+/** What the tray has to carry, along z and across. */
+interface TrayRoom {
+  readonly top: number
+  readonly front: number
+  readonly back: number
+  readonly halfWidth: number
+}
+
 function trayLayout(
   gears: PairProportions,
-  top: number,
   output: OutputLayout,
-  front: number,
-  back: number,
+  { top, front, back, halfWidth: least }: TrayRoom,
 ): TrayLayout {
-  const halfWidth = gears.centreDistance + gears.outsideRadiusWheel + 0.12 * gears.centreDistance
+  const gearsWide = gears.centreDistance + gears.outsideRadiusWheel + 0.12 * gears.centreDistance
+  const halfWidth = Math.max(gearsWide, least)
   const postRadius = 1.5 + 0.045 * gears.centreDistance
   const inset = 2 + 0.22 * gears.centreDistance
   const trayFront = Math.max(front, output.brushRadius + inset + 2 * postRadius)
@@ -197,11 +207,17 @@ export function machineLayout(machine: Machine): Layout {
       }
     : null
   const last = fan === null ? end - 0.4 * tip : fan.z - 0.6 * fanDepth
-  const tray = trayLayout(gears, top, output, shaft.collar + 0.3 * tip, last - 0.35 * tip)
+  const tray = trayLayout(gears, output, {
+    top,
+    front: shaft.collar + 0.3 * tip,
+    back: last - 0.35 * tip,
+    halfWidth: motor === null ? 0 : leastHalfWidth(motor),
+  })
   const crank = motor === null ? { z: tray.back - 0.9 * tip, arm: 2.6 * tip } : null
   const back = crank === null ? last - 0.15 * tip : crank.z - 0.3 * tip
   const above = Math.max(output.shaftTop, fan?.radius ?? 0, motor?.radius ?? 0, 1.6 * tip) + 0.25 * tip
   const floor = output.shaftBottom - 0.1 * gears.centreDistance - 2
+  const { halfWidth, corner } = tray
   return {
     gears,
     wheel,
@@ -213,6 +229,8 @@ export function machineLayout(machine: Machine): Layout {
     motor,
     fan,
     crank,
+    electric:
+      motor && electricLayout(machine, { gears, motor, halfWidth, back: tray.back, corner, top, floor }),
     output,
     tray,
     case: { bottom: top, top: above },

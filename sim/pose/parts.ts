@@ -1,5 +1,6 @@
 /** The parts that a machine is made of: what each is called, what it is for, and which way it comes off. */
-import type { Machine } from '../machine/machine.ts'
+import type { Control, Machine } from '../machine/machine.ts'
+import { chainOf } from './electric-chain.ts'
 
 /** Every part that any machine can have, in the order in which poses are written. */
 export const PART_NAMES = [
@@ -16,6 +17,13 @@ export const PART_NAMES = [
   'leftBrush',
   'rightBrush',
   'crank',
+  'plug',
+  'battery',
+  'transformer',
+  'rectifier',
+  'capacitor',
+  'setting',
+  'leads',
 ] as const
 
 export type PartName = (typeof PART_NAMES)[number]
@@ -124,9 +132,70 @@ const GEAR_PARTS: readonly Part[] = [
   RIGHT_BRUSH,
 ]
 
+const PLUG: Part = {
+  part: 'plug',
+  name: 'Mains plug and lead',
+  purpose: 'Brings the alternating current from the socket, and is pulled before anybody opens the case.',
+  apart: 'stays',
+}
+const BATTERY: Part = {
+  part: 'battery',
+  name: 'Battery',
+  purpose: 'Keeps the energy that the motor takes, as a direct current at a low voltage.',
+  apart: 'up',
+}
+const TRANSFORMER: Part = {
+  part: 'transformer',
+  name: 'Transformer',
+  purpose: 'Lowers the mains voltage, with no wire between the side of the socket and the side of the motor.',
+  apart: 'up',
+}
+const RECTIFIER: Part = {
+  part: 'rectifier',
+  name: 'Rectifier',
+  purpose: 'Four diodes lead both half waves the same way through the motor, and a heat sink cools them.',
+  apart: 'up',
+}
+const CAPACITOR: Part = {
+  part: 'capacitor',
+  name: 'Smoothing capacitor',
+  purpose: 'Fills the gaps between the half waves, and stays charged when the plug is out.',
+  apart: 'up',
+}
+const LEADS: Part = {
+  part: 'leads',
+  name: 'Leads',
+  purpose: 'Carry the current from one part to the next, and back.',
+  apart: 'stays',
+}
+const setting = (name: string, purpose: string): Part => ({ part: 'setting', name, purpose, apart: 'up' })
+const SETTINGS: Readonly<Record<Exclude<Control['kind'], 'crank'>, Part>> = {
+  taps: setting('Tap switch', 'Chooses a tap of the transformer, and with it the voltage for the motor.'),
+  chopper: setting('Chopper', 'Switches the current on and off so fast that the motor feels only the mean.'),
+  phase: setting('Triac control', 'Holds each half wave back until the set angle, and lets the rest pass.'),
+  'half-wave': setting(
+    'Half-wave switch',
+    'Leads the current through a diode, so that one half wave is left.',
+  ),
+}
+
+/** From socket or battery to the brushes, in the order of the current. */
+function electricParts(machine: Machine): readonly Part[] {
+  const { supply, control } = machine
+  if (control.kind === 'crank') return []
+  const chain = {
+    transformer: TRANSFORMER,
+    rectifier: RECTIFIER,
+    capacitor: CAPACITOR,
+    setting: SETTINGS[control.kind],
+  }
+  const source = supply.kind === 'mains' ? PLUG : BATTERY
+  return [source, ...chainOf(machine).map((element) => chain[element]), LEADS]
+}
+
 /** The parts of one machine, in the order in which they come off. */
 export function partsOf(machine: Machine): readonly Part[] {
   if (machine.motor === null) return [CASE, ...GEAR_PARTS, CRANK, WORM_SHAFT, TRAY]
   const fan = machine.rotor.fanBlades > 0 ? [FAN] : []
-  return [CASE, ...fan, MOTOR, BRUSH_GEAR, ...GEAR_PARTS, ROTOR, TRAY]
+  return [CASE, ...fan, ...electricParts(machine), MOTOR, BRUSH_GEAR, ...GEAR_PARTS, ROTOR, TRAY]
 }

@@ -54,6 +54,13 @@ const SPINS: Readonly<Record<PartName, Spin>> = {
   leftBrush: 'left',
   rightBrush: 'right',
   crank: 'worm',
+  plug: 'still',
+  battery: 'still',
+  transformer: 'still',
+  rectifier: 'still',
+  capacitor: 'still',
+  setting: 'still',
+  leads: 'still',
 }
 
 const SPIN_CODE: Readonly<Record<Spin, number>> = { still: 0, worm: 1, left: 2, right: 3 }
@@ -86,6 +93,13 @@ const AXIS: Readonly<Record<PartName, 0 | 1 | 2>> = {
   leftBrush: 1,
   rightBrush: 1,
   crank: 2,
+  plug: 1,
+  battery: 1,
+  transformer: 1,
+  rectifier: 1,
+  capacitor: 1,
+  setting: 1,
+  leads: 1,
 }
 
 export function posePlan(layout: Layout): PosePlan {

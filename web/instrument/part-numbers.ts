@@ -96,7 +96,69 @@ const rotor: Numbers = (situation) => {
   ]
 }
 
+/** What the person has set at the speed control. */
+function stepNumbers({ machine: { control }, setting }: Situation): readonly PartNumber[] {
+  const count = { name: 'Step', text: `${setting + 1} of ${control.steps.length}` }
+  switch (control.kind) {
+    case 'taps':
+      return [count, given('Open-circuit voltage of the tap', control.steps[setting]?.voltage ?? 0, 'V')]
+    case 'chopper':
+      return [
+        count,
+        given('On for', control.steps[setting]?.duty ?? 0, '%'),
+        given('Switched', control.frequency, 'kHz'),
+      ]
+    case 'phase':
+      return [count, given('Firing angle', control.steps[setting]?.angle ?? 0, '°')]
+    case 'half-wave':
+      return [count, given('Half waves used, of two', control.steps[setting]?.waves ?? 0, '')]
+    case 'crank':
+      return []
+  }
+}
+
+const ELECTRIC_NUMBERS = {
+  plug: ({ reading }) => [
+    number('Voltage', reading.wallVoltage, 'V'),
+    number('Current', reading.wallCurrent, 'A'),
+    number('Power', reading.wallPower, 'W'),
+  ],
+  battery: ({ machine: { supply }, reading }) => [
+    number('Current', reading.wallCurrent, 'A'),
+    number('Power', reading.wallPower, 'W'),
+    ...(supply.kind === 'battery' ? [given('Inner resistance', supply.resistance, 'Ω')] : []),
+    number('Lost inside', reading.sourceResistanceLoss, 'W'),
+  ],
+  transformer: ({ machine, setting, reading }) => [
+    given('Primary voltage', machine.transformer?.primaryVoltage ?? 0, 'V'),
+    ...(machine.control.kind === 'taps'
+      ? [given('Open-circuit voltage', machine.control.steps[setting]?.voltage ?? 0, 'V')]
+      : []),
+    number('Lost in its core', reading.coreLoss, 'W', 'coreLoss'),
+    number('Lost in its windings', reading.sourceResistanceLoss, 'W'),
+  ],
+  rectifier: ({ machine, reading }) => [
+    given('Drop of one diode', machine.rectifier?.diodeDrop ?? 0, 'V'),
+    number('Mean current', reading.currentMean, 'A', 'meanCurrent'),
+    number('Lost in its diodes', reading.diodeLoss, 'W'),
+  ],
+  capacitor: ({ machine, reading }) => [
+    given('Capacitance', machine.rectifier?.capacitance ?? 0, 'µF'),
+    number('Mean voltage', reading.capacitorVoltage, 'V'),
+    number('From least to most', reading.capacitorRipple, 'V'),
+  ],
+  setting: (situation) => [
+    ...stepNumbers(situation),
+    number('Lost in its switch', situation.reading.switchLoss, 'W'),
+  ],
+  leads: ({ reading }) => [
+    number('Mean current to the motor', reading.currentMean, 'A', 'meanCurrent'),
+    number('R.m.s. current to the motor', reading.currentRms, 'A'),
+  ],
+} satisfies Partial<Record<PartName, Numbers>>
+
 const NUMBERS: Record<PartName, Numbers> = {
+  ...ELECTRIC_NUMBERS,
   case: () => [],
   tray: ({ machine }) => [
     number('Worm to wheel axis', pairProportions(machine.gearing).centreDistance, 'mm', 'centreDistance'),

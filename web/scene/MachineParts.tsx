@@ -8,12 +8,15 @@ import type { Theme } from '../material/substances.ts'
 import { Case } from './Case.tsx'
 import { BlurArc, ToothVeil } from './Signs.tsx'
 import { hasBlades, sweepers } from './body/brush.ts'
+import type { ElectricBodies } from './electric/electric-bodies.ts'
 import type { MachineBodies } from './machine-bodies.ts'
 import { type MovingParts, TURNER_OF } from './moving-parts.ts'
 import type { CaseState } from './stage-props.ts'
 
 export interface MachinePartsProps {
   readonly bodies: MachineBodies
+  /** Null until they are fetched */
+  readonly electric: ElectricBodies | null
   readonly materials: SubstanceMaterials
   readonly parts: MovingParts
   readonly theme: Theme
@@ -31,8 +34,9 @@ export function MachineParts(props: MachinePartsProps) {
 }
 
 function Part({ part, ...props }: MachinePartsProps & { readonly part: PartName }): ReactNode {
-  const { bodies, materials, parts, theme, selected, motorCut } = props
-  const solid = part === 'motor' && !motorCut ? bodies.wholeMotor : bodies.solids.get(part)
+  const { bodies, electric, materials, parts, theme, selected, motorCut } = props
+  const plain = bodies.solids.get(part) ?? electric?.solids.get(part)
+  const solid = part === 'motor' && !motorCut ? bodies.wholeMotor : plain
   if (solid === undefined || solid === null) return null
   const material = part === selected ? materials.selected : materials.plain
   if (part === 'case') {
@@ -63,6 +67,9 @@ function Part({ part, ...props }: MachinePartsProps & { readonly part: PartName 
       />
       {part === 'frontBearing' && (
         <mesh geometry={bodies.wormPointer} material={materials.plain} castShadow />
+      )}
+      {part === 'plug' && electric?.socket && (
+        <mesh geometry={electric.socket} material={materials.plain} castShadow receiveShadow />
       )}
       {part === 'tray' && <WheelPointers {...props} />}
       {mark !== undefined && turner !== undefined && (

@@ -7,6 +7,7 @@ import { Floor } from './Floor.tsx'
 import { Lights } from './Lights.tsx'
 import { MachineParts } from './MachineParts.tsx'
 import { Arrows } from './Signs.tsx'
+import { useElectric } from './electric/use-electric.ts'
 import { type MachineBodies, disposeBodies } from './machine-bodies.ts'
 import { type StageLoop, changeBodies, runStageFrame } from './stage-loop.ts'
 import type { CaseState, GearSignProps } from './stage-props.ts'
@@ -33,6 +34,7 @@ const anySign = ({ gearSigns }: GearSignProps): boolean => Object.values(gearSig
 
 export function Scene(props: SceneProps) {
   const { loop, bodies, theme, shadowMap, onCommit } = props
+  const electric = useElectric(bodies)
   useLayoutEffect(() => {
     changeBodies(loop, bodies)
     onCommit()
@@ -45,6 +47,7 @@ export function Scene(props: SceneProps) {
       <Floor layout={bodies.layout} theme={theme} mapped={shadowMap > 0} />
       <MachineParts
         bodies={bodies}
+        electric={electric}
         materials={loop.materials}
         parts={loop.parts}
         theme={theme}

@@ -1,6 +1,7 @@
 /** Where the labels of parts point to, on the canvas. */
 import { type PerspectiveCamera, Vector3 } from 'three'
 import type { Layout } from '../../sim/pose/layout.ts'
+import { standsIn } from '../../sim/pose/electric-layout.ts'
 import { PART_NAMES, type PartName } from '../../sim/pose/parts.ts'
 import { POSE_STRIDE } from '../../sim/pose/pose.ts'
 import type { AnchorName, StageFrame } from './stage-props.ts'
@@ -35,6 +36,10 @@ export function anchorPoints(layout: Layout): readonly AnchorPoint[] {
   }
   if (fan !== null) add('fan', 'fan', 0, 0.9 * fan.radius, fan.z)
   if (crank !== null) add('crank', 'crank', 0, 0, crank.z)
+  for (const { part, stand } of standsIn(layout.electric))
+    add(part, part, stand.x, layout.case.bottom + stand.height, stand.z)
+  const plug = layout.electric?.plug
+  if (plug) add('plug', 'plug', plug.x, plug.y, plug.z - plug.length / 2)
   return points
 }
 
