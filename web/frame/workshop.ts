@@ -37,7 +37,9 @@ export function createWorkshop(machine: Machine, theme: Theme) {
     copyReading()
   })
 
-  const applyBench = (next: Bench) => {
+  const applyBench = (next: Bench, before?: Bench) => {
+    if (before && (next.winding !== before.winding || next.magnet !== before.magnet))
+      changeDrive(frame, driveAt(document.store.getState().machine, next))
     Object.assign(frame.input, {
       setting: next.setting,
       connected: next.pluggedIn,
@@ -51,7 +53,7 @@ export function createWorkshop(machine: Machine, theme: Theme) {
   }
   document.store.subscribe((now, before) => {
     if (now.machine === before.machine) return
-    changeDrive(frame, compileDrive(now.machine))
+    changeDrive(frame, driveAt(now.machine, benchFor(now.machine, bench.getState())))
     bench.setState((last) => benchFor(now.machine, last))
     copyReading()
     show(frame)
@@ -61,6 +63,10 @@ export function createWorkshop(machine: Machine, theme: Theme) {
 
   return { document, bench, view, announcer, prediction, readout, frame, copyReading }
 }
+
+/** The machine made ready, as warm as the bench says. */
+const driveAt = (machine: Machine, { winding, magnet }: Bench): Drive =>
+  compileDrive(machine, { winding, magnet })
 
 export type Workshop = ReturnType<typeof createWorkshop>
 
