@@ -2,13 +2,14 @@ import type { DriveInput } from '../drive/input.ts'
 import { CLASS_TEMPERATURE } from '../heat/insulation.ts'
 import type { Machine } from '../machine/machine.ts'
 import { completed } from './completed.ts'
+import { CASE, WINDING } from './heating-equations.ts'
 import type { Pair } from './heating-fixed-pair.ts'
 import { fixedPair } from './heating-fixed-pair.ts'
-import type { HeatSource } from './heating-point.ts'
-import type { HeatingConditions, NoSettling } from './heating-settled.ts'
-import { heatSource, HOTTEST, RUNAWAY, settledPair } from './heating-settled.ts'
+import type { NoSettling } from './heating-settled.ts'
+import { HOTTEST, RUNAWAY, settledPair } from './heating-settled.ts'
+import type { HeatingConditions, HeatSource } from './heating-source.ts'
+import { heatSource } from './heating-source.ts'
 import { newHeating, stretch } from './heating-stretch.ts'
-import { CASE, WINDING } from './heating-equations.ts'
 
 /** Times by turns [s], each > 0. */
 export interface Duty {

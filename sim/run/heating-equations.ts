@@ -1,7 +1,9 @@
 import type { Equations, Stepper } from '../numeric/dormand-prince.ts'
 import { newStepper } from '../numeric/dormand-prince.ts'
-import type { HeatPoint, HeatSource } from './heating-point.ts'
+import { writeBetween } from './heating-grid.ts'
+import type { HeatPoint } from './heating-point.ts'
 import { newHeatPoint, writeResting, writeRunning } from './heating-point.ts'
+import type { HeatSource } from './heating-source.ts'
 
 /** Places in the state of a heating run, behind the time. */
 export const WINDING = 1 // [degC]
@@ -33,7 +35,8 @@ export function newHeatEquations(source: HeatSource): HeatEquations {
     writeRates(rates, y) {
       const winding = y[WINDING]!
       const body = y[CASE]!
-      if (equations.on) writeRunning(point, source, winding, body)
+      if (equations.on && source.nodes) writeBetween(point, source, source.nodes, winding, body)
+      else if (equations.on) writeRunning(point, source, winding, body)
       else writeResting(point, source)
       const across = point.windingToCase * (winding - body)
       const out = point.caseToAir * (body - ambient)

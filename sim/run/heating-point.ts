@@ -1,26 +1,15 @@
-import type { Drive } from '../drive/drive.ts'
 import { compileDrive } from '../drive/drive.ts'
-import type { DriveInput } from '../drive/input.ts'
+import { meltingSquare } from '../drive/protection.ts'
 import type { Reading } from '../drive/reading.ts'
 import { newReading, readAt } from '../drive/reading.ts'
 import { fanConductance } from '../heat/conductance.ts'
-import type { Machine, Thermal } from '../machine/machine.ts'
 import { rpm } from '../quantity/convert.ts'
+import type { HeatSource } from './heating-source.ts'
 import { followedSpeed } from './heating-speed.ts'
-import { warmed } from './warm-machine.ts'
-
-/** A machine with what it is told to do, as something that warms itself. */
-export interface HeatSource {
-  readonly machine: Machine
-  readonly thermal: Thermal
-  readonly input: DriveInput
-  /** Whether air passes; where its way is shut the fan takes the same torque and cools nothing */
-  readonly fanCools: boolean
-}
 
 /** Everything at one pair of temperatures, written in place. */
 export interface HeatPoint {
-  /** What it reads like once speed has settled at these temperatures */
+  /** What it reads like once speed has settled at these temperatures; kept by `writeRunning` alone */
   readonly reading: Reading
   /** Heat that arises in the winding and in the case [W] */
   windingHeat: number
@@ -28,7 +17,8 @@ export interface HeatPoint {
   /** Conductances [W/K] */
   windingToCase: number
   caseToAir: number
-  /** Through fuse or overload switch, where there is one [A r.m.s.] */
+  /** Of the motor, and through fuse or overload switch where there is one [A r.m.s.] */
+  current: number
   protectedCurrent: number
   /** Worm speed in the commanded frame [rad/s] */
   speed: number
@@ -42,6 +32,7 @@ export const newHeatPoint = (): HeatPoint => ({
   caseHeat: 0,
   windingToCase: 0,
   caseToAir: 0,
+  current: 0,
   protectedCurrent: 0,
   speed: 0,
   before: 0,
@@ -52,7 +43,7 @@ const PER_CENT = 1e-2
 /** The machine running warm: winding and case (whose magnets are as warm) in degC. */
 export function writeRunning(point: HeatPoint, source: HeatSource, winding: number, body: number): void {
   const { machine, thermal, input } = source
-  const drive = compileDrive(warmed(machine, winding, body))
+  const drive = compileDrive(machine, { winding, magnet: body })
   point.speed = followedSpeed(drive, input, point.before)
   const { reading } = point
   readAt(reading, drive, input, input.sense * point.speed, 0)
@@ -60,27 +51,23 @@ export function writeRunning(point: HeatPoint, source: HeatSource, winding: numb
   const friction = reading.frictionLoss * thermal.frictionHeatToWinding * PER_CENT
   point.windingHeat = reading.copperLoss + brush + friction
   point.caseHeat = reading.brushLoss - brush + (reading.frictionLoss - friction)
-  point.protectedCurrent = protectedCurrent(machine, drive, reading)
+  point.current = reading.currentRms
+  point.protectedCurrent = drive.melting ? Math.sqrt(meltingSquare(drive.melting, drive.work.cycle)) : 0
   writeConductances(point, source)
 }
 
 /** The machine switched off and at rest. */
 export function writeResting(point: HeatPoint, source: HeatSource): void {
-  Object.assign(point.reading, newReading())
   point.windingHeat = 0
   point.caseHeat = 0
+  point.current = 0
   point.protectedCurrent = 0
   point.speed = 0
   writeConductances(point, source)
 }
 
-/** On the mains side of a transformer its core takes current too. */
-const protectedCurrent = ({ protection, transformer }: Machine, drive: Drive, reading: Reading): number =>
-  transformer && 'side' in protection && protection.side === 'primary'
-    ? reading.wallCurrent
-    : Math.sqrt(drive.work.cycle.sourceSquare)
-
-function writeConductances(point: HeatPoint, { thermal, fanCools }: HeatSource): void {
+/** For the speed of the point. */
+export function writeConductances(point: HeatPoint, { thermal, fanCools }: HeatSource): void {
   const { referenceSpeed, fanExponent: p } = thermal
   const n = fanCools ? rpm(point.speed) : 0
   point.windingToCase = fanConductance(thermal.windingToCase, thermal.windingToCaseFan, n, referenceSpeed, p)

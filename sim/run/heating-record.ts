@@ -42,7 +42,7 @@ export function addRow(rows: HeatingRows, y: Float64Array, point: HeatPoint, amb
   rows.winding.push(y[WINDING]!)
   rows.case.push(y[CASE]!)
   rows.speed.push(Math.abs(point.speed))
-  rows.current.push(point.reading.currentRms)
+  rows.current.push(point.current)
   rows.windingHeat.push(point.windingHeat)
   rows.caseHeat.push(point.caseHeat)
   rows.givenOff.push(point.caseToAir * (y[CASE]! - ambient))

@@ -2,8 +2,10 @@ import type { DriveInput } from '../drive/input.ts'
 import type { Machine } from '../machine/machine.ts'
 import type { Pair } from './heating-fixed-pair.ts'
 import { fixedPair } from './heating-fixed-pair.ts'
-import type { HeatPoint, HeatSource } from './heating-point.ts'
+import type { HeatPoint } from './heating-point.ts'
 import { newHeatPoint, writeRunning } from './heating-point.ts'
+import type { HeatingConditions, HeatSource } from './heating-source.ts'
+import { heatSource } from './heating-source.ts'
 
 /** Where a machine that runs on and on ends up. */
 export interface SettledHeat {
@@ -26,17 +28,6 @@ export const RUNAWAY = `no settling: thermal runaway or locked, the winding woul
 const NO_SPEED = 'no settling: the load drives the machine ever faster'
 
 const FINENESS = { nearness: 1e-9, difference: 1e-3 }
-
-export interface HeatingConditions {
-  /** Whether the fan's air passes; true where left out */
-  readonly fanCools?: boolean
-}
-
-export const heatSource = (
-  machine: Machine,
-  input: DriveInput,
-  { fanCools = true }: HeatingConditions = {},
-): HeatSource | null => machine.thermal && { machine, thermal: machine.thermal, input, fanCools }
 
 /**
  * Temperatures that heat and cooling settle at, resistance and magnets as warm as they make themselves. Null without a

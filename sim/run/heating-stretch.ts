@@ -11,10 +11,10 @@ import {
 } from '../numeric/dormand-prince.ts'
 import type { HeatEquations } from './heating-equations.ts'
 import { newHeatEquations, newHeatStepper, WINDING } from './heating-equations.ts'
-import type { HeatSource } from './heating-point.ts'
 import type { HeatingRows, HeatPassages } from './heating-record.ts'
 import { addRow, newHeatingRows, newPassages, notePassages } from './heating-record.ts'
 import { HOTTEST } from './heating-settled.ts'
+import type { HeatSource } from './heating-source.ts'
 
 /** A heating run on its way. */
 export interface Heating {
@@ -139,7 +139,7 @@ function finishStep(heating: Heating, end: number): void {
   keepEvenRows(heating, end)
   acceptStep(stepper)
   noteStall(heating)
-  if (Number.isNaN(point.before)) heating.ended = 'the load drives the machine ever faster'
+  if (!Number.isFinite(point.before)) heating.ended = 'the load drives the machine ever faster'
   if (!(stepper.y[WINDING]! < HOTTEST))
     heating.ended = `the winding passed ${HOTTEST} °C: nothing here holds beyond that`
   if (stepper.y[TIME]! >= end || heating.ended !== null) keepRow(heating, stepper.y)

@@ -4,8 +4,8 @@ import { TIME } from '../numeric/dormand-prince.ts'
 import { GIVEN_OFF, HEAT } from './heating-equations.ts'
 import type { HeatingColumns, HeatPassages } from './heating-record.ts'
 import { columnsOf } from './heating-record.ts'
-import type { HeatingConditions } from './heating-settled.ts'
-import { heatSource } from './heating-settled.ts'
+import type { HeatingConditions } from './heating-source.ts'
+import { heatSource } from './heating-source.ts'
 import { newHeating, stretch } from './heating-stretch.ts'
 
 export interface HeatingOptions extends HeatingConditions {
