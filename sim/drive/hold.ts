@@ -11,8 +11,9 @@ import type { WheelWork } from './work.ts'
  * stays at rest.
  */
 export function holdAtRest(drive: Drive, input: DriveInput): void {
-  const { work, frictionTorque } = drive
+  const { work } = drive
   const { left, right } = work
+  const frictionTorque = drive.breakaway * drive.frictionTorque
   const leftDuty = leftLoad(drive, input)
   const rightDuty = rightLoad(drive, input)
   findStarts(left, drive, leftDuty, input.sense)
@@ -33,7 +34,7 @@ export function holdAtRest(drive: Drive, input: DriveInput): void {
 }
 
 function findStarts(wheel: WheelWork, drive: Drive, load: Load, sense: number): void {
-  const friction = load.passive + drive.bearingTorque
+  const friction = drive.breakaway * (load.passive + drive.bearingTorque)
   const forward = sense * load.active + friction
   const backward = sense * load.active - friction
   const opposing = 1 / drive.forwardEfficiency
@@ -44,8 +45,9 @@ function findStarts(wheel: WheelWork, drive: Drive, load: Load, sense: number): 
 
 function hold(wheel: WheelWork, drive: Drive, load: Load, sense: number): void {
   const part = drive.work.hold
-  wheel.load = sense * load.active + part * load.passive
-  wheel.drag = wheel.load + part * drive.bearingTorque
+  const dry = part * drive.breakaway
+  wheel.load = sense * load.active + dry * load.passive
+  wheel.drag = wheel.load + dry * drive.bearingTorque
   wheel.mesh = wheel.drag
   wheel.wormTorque = wheel.backwardStart + ((part + 1) / 2) * (wheel.forwardStart - wheel.backwardStart)
 }

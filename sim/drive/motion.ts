@@ -1,33 +1,14 @@
-import { solveBridge, solveIdleBridge } from '../electric/bridge.ts'
-import { solveChopper, solveIdleChopper } from '../electric/chopper.ts'
-import { clearCycle } from '../electric/cycle.ts'
 import type { Load } from '../machine/machine.ts'
 import type { Drive } from './drive.ts'
 import type { DriveInput } from './input.ts'
+import type { DriveState } from './state.ts'
+import { solveTorque } from './torque.ts'
 import type { WheelWork, Work } from './work.ts'
 
 const NO_LOAD: Load = { name: '', active: 0, passive: 0, linear: 0, quadratic: 0 }
 
 export const leftLoad = (drive: Drive, input: DriveInput): Load => drive.loads[input.leftLoad] ?? NO_LOAD
 export const rightLoad = (drive: Drive, input: DriveInput): Load => drive.loads[input.rightLoad] ?? NO_LOAD
-
-/** Sets work.torque to the mean motor torque at work.speed, and work.cycle to the currents behind it. */
-export function solveTorque(drive: Drive, input: DriveInput): void {
-  const { work } = drive
-  const { cycle } = work
-  const bridge = drive.bridges[input.setting]
-  const chopper = drive.choppers[input.setting]
-  cycle.opposing = drive.emfConstant * work.speed + drive.brushDrop
-  if (bridge) {
-    if (input.connected) solveBridge(cycle, bridge, work.bridge)
-    else solveIdleBridge(cycle, bridge)
-  } else if (chopper) {
-    if (input.connected) solveChopper(cycle, chopper)
-    else solveIdleChopper(cycle, chopper)
-  } else clearCycle(cycle)
-  cycle.torque = drive.emfConstant * cycle.mean
-  work.torque = cycle.torque
-}
 
 /**
  * Sets work.acceleration from work.speed, work.motion (not 0) and work.torque: J a = T - losses - sum h(X)/u,
@@ -40,8 +21,7 @@ export function accelerate(drive: Drive, input: DriveInput): void {
   const s = work.motion
   setRotorDrag(drive)
   const net = work.torque - work.rotorDrag
-  setDrag(work.left, leftLoad(drive, input), drive, input.sense)
-  setDrag(work.right, rightLoad(drive, input), drive, input.sense)
+  setDrags(drive, input)
   const left = work.left.drag
   const right = work.right.drag
   const wheelPart = wheelInertia / ratio
@@ -64,7 +44,7 @@ export function respond(drive: Drive, input: DriveInput): void {
   accelerate(drive, input)
 }
 
-/** Acceleration at work.speed; at rest the sense of motion too, 0 where friction or a jam holds the drive. */
+/** Acceleration at work.speed; at rest the sense of motion too, 0 where friction holds the drive. */
 export function respondFrom(drive: Drive, input: DriveInput): void {
   const { work } = drive
   if (work.speed !== 0) {
@@ -79,24 +59,32 @@ export function respondFrom(drive: Drive, input: DriveInput): void {
 function setRotorDrag(drive: Drive): void {
   const { work } = drive
   work.rotorDrag =
-    work.motion * drive.frictionTorque +
+    work.motion * work.stiction * drive.frictionTorque +
     drive.viscousTorque * work.speed +
     drive.fanTorque * work.speed * Math.abs(work.speed)
 }
 
+function setDrags(drive: Drive, input: DriveInput): void {
+  const { left, right } = drive.work
+  left.jam = input.jammed === 'left' ? drive.jamTorque : 0
+  right.jam = input.jammed === 'right' ? drive.jamTorque : 0
+  setDrag(left, leftLoad(drive, input), drive, input.sense)
+  setDrag(right, rightLoad(drive, input), drive, input.sense)
+}
+
 function setDrag(wheel: WheelWork, load: Load, drive: Drive, sense: number): void {
-  const s = drive.work.motion
-  const speed = drive.work.speed / drive.ratio
-  wheel.load =
-    sense * load.active + s * load.passive + load.linear * speed + load.quadratic * speed * Math.abs(speed)
-  wheel.drag = wheel.load + s * drive.bearingTorque
+  const { work } = drive
+  const dry = work.motion * work.stiction
+  const speed = work.speed / drive.ratio
+  const moved = load.linear * speed + load.quadratic * speed * Math.abs(speed)
+  wheel.load = sense * load.active + dry * (load.passive + wheel.jam) + moved
+  wheel.drag = wheel.load + dry * drive.bearingTorque
 }
 
 /** Fills the torques through both meshes at work.speed, work.motion and work.acceleration. */
 export function loadMeshes(drive: Drive, input: DriveInput): void {
   const { work } = drive
-  setDrag(work.left, leftLoad(drive, input), drive, input.sense)
-  setDrag(work.right, rightLoad(drive, input), drive, input.sense)
+  setDrags(drive, input)
   loadMesh(work.left, drive)
   loadMesh(work.right, drive)
 }
@@ -118,25 +106,36 @@ export function demandTorque(drive: Drive): void {
 
 /**
  * At standstill with work.torque known: sets work.motion to the sense in which the drive would start, 0 where
- * friction holds it, and work.acceleration to match. A jammed wheel holds always.
+ * friction or a jam holds it, and work.acceleration to match. Dry friction holds with its breakaway value; what
+ * has left standstill has that of running.
  */
 export function start(drive: Drive, input: DriveInput): void {
   const { work } = drive
   work.speed = 0
-  if (input.jammed === 'none') {
-    work.motion = 1
-    accelerate(drive, input)
-    if (work.acceleration > 0) return
+  work.stiction = drive.breakaway
+  work.motion = 1
+  accelerate(drive, input)
+  if (work.acceleration <= 0) {
     work.motion = -1
     accelerate(drive, input)
-    if (work.acceleration < 0) return
+    if (work.acceleration >= 0) work.motion = 0
   }
-  work.motion = 0
+  work.stiction = 1
   work.acceleration = 0
+  if (work.motion !== 0) accelerate(drive, input)
 }
 
 /** Whether the numbers of the machine let it move under its own power at all. */
 export const canMove = (drive: Drive): boolean => drive.notComputed === null
+
+/** Takes speed and capacitor of a state, and whether the supply reaches the drive in it. */
+export function takeState(state: DriveState, drive: Drive, input: DriveInput): void {
+  const { work } = drive
+  work.speed = input.sense * state.speed
+  work.capacitorVoltage = state.capacitorVoltage
+  work.live = input.connected && !state.isOpen
+  work.exact = false
+}
 
 /** Sets the sense of motion from work.speed, and at rest from work.acceleration. */
 export function senseMotion(work: Work): void {

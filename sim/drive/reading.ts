@@ -3,8 +3,9 @@ import type { ElectricReading } from './electric-reading.ts'
 import { newElectricReading, readElectrics } from './electric-reading.ts'
 import { holdAtRest } from './hold.ts'
 import type { DriveInput } from './input.ts'
-import { canMove, demandTorque, loadMeshes, respondFrom, senseMotion, solveTorque } from './motion.ts'
+import { canMove, demandTorque, loadMeshes, respondFrom, senseMotion, takeState } from './motion.ts'
 import type { DriveState } from './state.ts'
+import { solveTorque } from './torque.ts'
 
 /**
  * Everything that can be read off a drive in one instant, as period means. Speeds are signed about the axes
@@ -33,7 +34,7 @@ export interface Reading extends ElectricReading {
   bearingLossRight: number
   outputLeft: number
   outputRight: number
-  /** Rate at which moving parts gain energy [W] */
+  /** Rate at which moving parts, and a capacitor that the supply has left, gain energy [W] */
   storedRate: number
   /** Input less all of the above [W]: rounding, where speed and acceleration belong together */
   residual: number
@@ -44,6 +45,9 @@ export interface Reading extends ElectricReading {
   /** Its parts in proportion to what the outputs take [N m] */
   idealLeft: number
   idealRight: number
+  /** How warm fuse or overload switch is, 1 where it opens; and whether it has */
+  fuse: number
+  isOpen: boolean
 }
 
 export const newReading = (): Reading => ({
@@ -70,11 +74,14 @@ export const newReading = (): Reading => ({
   idealTotal: 0,
   idealLeft: 0,
   idealRight: 0,
+  fuse: 0,
+  isOpen: false,
 })
 
 /**
- * Reads a drive at a worm speed [rad/s] and acceleration [rad/s2], both about +z. Both 0 is standstill, held
- * by friction or by a jam. Writes into `out` and allocates nothing.
+ * Reads a drive at a worm speed [rad/s] and acceleration [rad/s2], both about +z, protection cold and a smoothing
+ * capacitor empty without supply. Both 0 is standstill, held by friction or by a jam. Without acceleration the
+ * reading is of steady running, and period means are exact; otherwise they are the ones that a step sees.
  */
 export function readAt(
   out: Reading,
@@ -84,25 +91,31 @@ export function readAt(
   acceleration: number,
 ): Reading {
   out.wormSpeed = speed
-  drive.work.speed = input.sense * speed
-  drive.work.acceleration = input.sense * acceleration
+  out.fuse = 0
+  out.isOpen = false
+  const { work } = drive
+  work.speed = input.sense * speed
+  work.acceleration = input.sense * acceleration
+  work.live = input.connected
+  work.exact = acceleration === 0
+  work.capacitorVoltage = 0
   read(out, drive, input)
   return out
 }
 
 /**
  * Reads a drive as it stands in its state. The acceleration is worked out anew, so that an input that has
- * just changed is read with what it does, and a jam as the standstill that it is; only a hand on the crank
- * prescribes it.
+ * just changed is read with what it does; only a hand on the crank prescribes it. Allocates nothing.
  */
 export function readState(out: Reading, drive: Drive, input: DriveInput, state: DriveState): Reading {
   const { work } = drive
-  const jammed = input.jammed !== 'none'
-  out.wormSpeed = jammed ? 0 : state.speed
-  work.speed = input.sense * out.wormSpeed
-  work.acceleration = jammed ? 0 : input.sense * state.acceleration
+  out.wormSpeed = state.speed
+  out.fuse = state.fuse
+  out.isOpen = state.isOpen
+  takeState(state, drive, input)
+  work.acceleration = input.sense * state.acceleration
   const prescribed = drive.crankSpeeds.length > 0 && input.connected
-  if (!jammed && !prescribed && canMove(drive)) respondFrom(drive, input)
+  if (!prescribed && canMove(drive)) respondFrom(drive, input)
   read(out, drive, input)
   return out
 }
@@ -141,7 +154,8 @@ function readMechanics(out: Reading, drive: Drive, input: DriveInput): void {
   out.outputRight = right.load * wheelSpeed + 0
   out.storedRate =
     drive.rotorInertia * speed * work.acceleration +
-    (2 * drive.wheelInertia * wheelSpeed * work.acceleration) / ratio
+    (2 * drive.wheelInertia * wheelSpeed * work.acceleration) / ratio +
+    work.capacitorPower
   out.idealTotal = ratio * work.torque
   const loads = left.load + right.load
   out.idealLeft = 0
@@ -159,6 +173,7 @@ function balance(out: Reading): void {
     out.coreLoss +
     out.sourceResistanceLoss +
     out.diodeLoss +
+    out.bleedLoss +
     out.switchLoss +
     out.copperLoss +
     out.brushLoss +

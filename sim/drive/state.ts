@@ -8,6 +8,11 @@ export interface DriveState {
   speed: number
   /** [rad/s2] */
   acceleration: number
+  /** Mean voltage of the smoothing capacitor, 0 without one [V] */
+  capacitorVoltage: number
+  /** How warm fuse or overload switch is, 1 where it opens; and whether it has */
+  fuse: number
+  isOpen: boolean
   /** Model time [s]: timeBase + steps x stepLength, so that many equal steps add no rounding */
   time: number
   /** Time at which the present step length came into use [s] */
@@ -22,6 +27,9 @@ export const restState = (): DriveState => ({
   turns: noTurns(),
   speed: 0,
   acceleration: 0,
+  capacitorVoltage: 0,
+  fuse: 0,
+  isOpen: false,
   time: 0,
   timeBase: 0,
   steps: 0,
@@ -32,6 +40,9 @@ export function copyState(out: DriveState, from: DriveState): DriveState {
   copyTurns(out.turns, from.turns)
   out.speed = from.speed
   out.acceleration = from.acceleration
+  out.capacitorVoltage = from.capacitorVoltage
+  out.fuse = from.fuse
+  out.isOpen = from.isOpen
   out.time = from.time
   out.timeBase = from.timeBase
   out.steps = from.steps

@@ -1,8 +1,11 @@
 import { TURN } from '../quantity/constants.ts'
 import { stepBackward } from './backward-step.ts'
+import { discharge, holdCurrent, isOnCapacitor, keepCapacitor } from './capacitor.ts'
 import type { Drive } from './drive.ts'
 import type { DriveInput } from './input.ts'
-import { canMove, respond, respondFrom, senseMotion } from './motion.ts'
+import { canMove, respond, respondFrom, senseMotion, takeState } from './motion.ts'
+import { readPrimary } from './electric-reading.ts'
+import { warmProtection } from './protection.ts'
 import { boundRate } from './settling.ts'
 import type { DriveState } from './state.ts'
 import { countStep } from './state.ts'
@@ -28,15 +31,17 @@ const MOST_LANDINGS = 60
  */
 export function step(state: DriveState, drive: Drive, input: DriveInput, dt: number): void {
   countStep(state, dt)
-  drive.work.speed = input.sense * state.speed
-  drive.work.acceleration = 0
-  senseMotion(drive.work)
-  if (!canMove(drive) || input.jammed !== 'none') stop(state)
-  else if (drive.crankSpeeds.length > 0 && input.connected) turnCrank(state, drive, input)
-  else run(state, drive, input)
+  takeState(state, drive, input)
+  const { work } = drive
+  work.acceleration = 0
+  senseMotion(work)
+  if (!canMove(drive)) stop(state)
+  else if (drive.crankSpeeds.length === 0 || !input.connected) run(state, drive, input)
+  else if (input.jammed === 'none') turnCrank(state, drive, input)
+  else stop(state)
 }
 
-/** A jammed wheel stops a rigid mesh, and with it the worm, at once. */
+/** A hand lets go of a crank whose wheel is jammed. */
 function stop(state: DriveState): void {
   state.speed = 0
   state.acceleration = 0
@@ -62,24 +67,36 @@ function turnCrank(state: DriveState, drive: Drive, input: DriveInput): void {
  */
 function run(state: DriveState, drive: Drive, input: DriveInput): void {
   const { work } = drive
-  let left = state.stepLength
-  for (let landings = 0; left > 0 && landings < 2; left -= work.span) {
+  work.remaining = state.stepLength
+  for (let landings = 0; work.remaining > 0 && landings < 2; work.remaining -= work.span) {
+    work.span = work.remaining
+    work.held = isOnCapacitor(drive, input)
+    if (work.held) holdCurrent(drive, input)
     respondFrom(drive, input)
-    if (work.motion === 0) break
-    work.from = work.speed
-    work.push = work.acceleration
-    work.reach = Math.abs(work.from) + Math.abs(work.push) * left
-    boundRate(drive, input)
-    const calm = CALM / work.rate
-    const isCalm = calm * MOST_PARTS >= state.stepLength
-    work.span = isCalm ? calm : state.stepLength / BACKWARD_PARTS
-    if (work.span > left) work.span = left
-    if (isCalm) stepForward(drive, input)
-    else stepBackward(drive, input)
-    if (work.speed === 0) landings++
-    turnOn(state, drive, input)
+    if (work.motion !== 0) {
+      takePart(state, drive, input)
+      if (work.speed === 0) landings++
+      turnOn(state, drive, input)
+    } else if (!work.held) break
+    if (work.held) discharge(drive, input)
   }
+  work.held = false
   settle(state, drive, input)
+}
+
+/** Moves over work.span, or less of it, from work.speed with its acceleration. */
+function takePart(state: DriveState, drive: Drive, input: DriveInput): void {
+  const { work } = drive
+  work.from = work.speed
+  work.push = work.acceleration
+  work.reach = Math.abs(work.from) + Math.abs(work.push) * work.span
+  boundRate(drive, input)
+  const calm = CALM / work.rate
+  const isCalm = calm * MOST_PARTS >= state.stepLength
+  const most = isCalm ? calm : state.stepLength / BACKWARD_PARTS
+  if (work.span > most) work.span = most
+  if (isCalm) stepForward(drive, input)
+  else stepBackward(drive, input)
 }
 
 /** Adds the angle turned to the count: in the field, because as an argument the number could cost a box. */
@@ -141,4 +158,7 @@ function settle(state: DriveState, drive: Drive, input: DriveInput): void {
   // Adding 0 turns a negative zero into a plain one.
   state.speed = input.sense * work.speed + 0
   state.acceleration = input.sense * work.acceleration + 0
+  keepCapacitor(state, drive)
+  readPrimary(drive, input)
+  warmProtection(state, drive)
 }

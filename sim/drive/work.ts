@@ -10,10 +10,27 @@ import { newCycle } from '../electric/cycle.ts'
 export interface Work {
   /** Worm speed [rad/s] */
   speed: number
+  /** Whether the supply reaches the drive: plugged in, and no protection open */
+  live: boolean
+  /** Whether period means are solved at the very speed, not looked up between speeds */
+  exact: boolean
+  /** Whether the torque is given for a stretch of time, not worked out */
+  held: boolean
+  /** Voltage of a smoothing capacitor that the supply does not reach [V], what it takes up then [W] */
+  capacitorVoltage: number
+  capacitorPower: number
+  /** Mean current out of that capacitor while the torque is held [A] */
+  capacitorCurrent: number
+  /** Voltage beyond all that opposes a current from or to that capacitor [V] */
+  surplus: number
+  /** By how much dry friction is more than in running */
+  stiction: number
   /** Worm acceleration [rad/s2] */
   acceleration: number
   /** Sense of motion: 1, -1, or 0 at rest */
   motion: number
+  /** Time left in the step [s] */
+  remaining: number
   /** Stretch of time at hand [s], the speed at its start [rad/s], the angle turned in it [rad] */
   span: number
   from: number
@@ -42,6 +59,8 @@ export interface Work {
 
 /** One wheel; torques at the wheel, positive against forward motion. */
 export interface WheelWork {
+  /** With what a jam holds it, 0 where none does [N m] */
+  jam: number
   /** Torque of what the wheel is given to do [N m] */
   load: number
   /** Load with bearing friction, without inertia [N m] */
@@ -56,6 +75,7 @@ export interface WheelWork {
 }
 
 const newWheelWork = (): WheelWork => ({
+  jam: 0,
   load: 0,
   drag: 0,
   mesh: 0,
@@ -66,8 +86,17 @@ const newWheelWork = (): WheelWork => ({
 
 export const newWork = (): Work => ({
   speed: 0,
+  live: true,
+  exact: false,
+  held: false,
+  capacitorVoltage: 0,
+  capacitorPower: 0,
+  capacitorCurrent: 0,
+  surplus: 0,
+  stiction: 1,
   acceleration: 0,
   motion: 0,
+  remaining: 0,
   span: 0,
   from: 0,
   turned: 0,

@@ -3,7 +3,7 @@ import { evaluateArc, findPeak, integrateArc, meetArc } from './arc.ts'
 import type { BridgeCircuit, BridgeWork } from './bridge-circuit.ts'
 import { driveBoth, driveSource } from './bridge-circuit.ts'
 import type { CurrentCycle } from './cycle.ts'
-import { circulate, clearCycle } from './cycle.ts'
+import { clearCycle } from './cycle.ts'
 
 const MOST_PASSES = 40
 /** Steps in which an event after the mains zero is looked for [rad] */
@@ -35,15 +35,6 @@ export function solveBridge(cycle: CurrentCycle, circuit: BridgeCircuit, work: B
   const flowsOn = conduct(cycle, circuit, work)
   if (flowsOn) repeatHalfCycle(cycle, circuit, work)
   finish(cycle, circuit)
-}
-
-/** Without a source the legs of the bridge still let a motor that is turned the wrong way drive a current. */
-export function solveIdleBridge(cycle: CurrentCycle, circuit: BridgeCircuit): void {
-  clearCycle(cycle)
-  const current = -(cycle.opposing + circuit.diodeDrops) / circuit.motorResistance
-  if (current <= 0) return
-  circulate(cycle, current)
-  cycle.rectifiedMean = current
 }
 
 function finish(cycle: CurrentCycle, circuit: BridgeCircuit): void {

@@ -1,5 +1,5 @@
 import type { CurrentCycle } from './cycle.ts'
-import { circulate, clearCycle } from './cycle.ts'
+import { clearCycle } from './cycle.ts'
 import { averageDecay } from './decay.ts'
 
 /** A battery, one switch, a freewheel diode and a motor; all SI. */
@@ -129,15 +129,4 @@ function conductAlways(cycle: CurrentCycle, circuit: ChopperCircuit): void {
   cycle.sourceMean = current
   cycle.sourceSquare = current * current
   cycle.sourcePower = circuit.voltage * current
-}
-
-/**
- * With the battery off, the freewheel diode still lets a motor that is turned the wrong way drive a current.
- */
-export function solveIdleChopper(cycle: CurrentCycle, circuit: ChopperCircuit): void {
-  clearCycle(cycle)
-  const current = -(cycle.opposing + circuit.freewheelDrop) / circuit.motorResistance
-  if (current <= 0) return
-  circulate(cycle, current)
-  cycle.freewheelMean = current
 }

@@ -91,8 +91,13 @@ export function clearCycle(cycle: CurrentCycle): void {
   cycle.primary = 0
 }
 
-/** A steady current that only circulates: it flows when the motor is turned against the supply's sense [A] */
-export function circulate(cycle: CurrentCycle, current: number): void {
+/**
+ * Without a source, a motor with magnets that is turned the wrong way drives a steady current round through diodes,
+ * whose drops are among what opposes. The resistance comes with its winding, since a number alone could cost a box.
+ */
+export function circulate(cycle: CurrentCycle, winding: { readonly resistance: number }): void {
+  const current = -cycle.opposing / winding.resistance
+  if (current <= 0) return
   cycle.mean = current
   cycle.square = current * current
   cycle.peak = current
