@@ -57,7 +57,7 @@ export interface Extremes extends Witness {
 }
 
 export function newSteadyNetwork(circuit: Circuit): SteadyNetwork {
-  const network = newNetwork(circuit, circuit.capacitance > 0 && circuit.chopper !== null)
+  const network = newNetwork(circuit, true)
   const stepper = newStepper(SIZE, FREE, SPEED)
   stepper.tolerance = TOLERANCE
   stepper.sizes.fill(SMALL * network.currentSize)
@@ -138,7 +138,7 @@ function newExtremes(network: WaveNetwork): Extremes {
 const ROOT = 1e-9
 
 /** Largest value of sign times a component in the step taken, at its ends or where its slope is 0. */
-function extreme(stepper: Stepper, n: number, sign: -1 | 0 | 1): number {
+export function extreme(stepper: Stepper, n: number, sign: -1 | 0 | 1): number {
   const ends = Math.max(sign * stepper.y[n]!, sign * stepper.next[n]!)
   const rising = sign * denseSlope(stepper, n, 0)
   const falling = sign * denseSlope(stepper, n, 1)

@@ -100,7 +100,7 @@ export function newNetwork(circuit: Circuit, averaged = false): WaveNetwork {
       sourceResistance > source.resistance ||
       motorInductance > winding.inductance,
     hasLegs: rectifier === 'bridge' || rectifier === 'half-wave-freewheel',
-    averaged,
+    averaged: averaged && circuit.capacitance > 0,
     connected: true,
     count: 0,
     origin: 0,

@@ -62,6 +62,9 @@ export interface Recorder extends Witness {
   taken: number
 }
 
+/** Part of a record's length by which its last step may miss its end */
+const ROUNDING = 1e-9
+
 /** Records from the present moment of the run, one sample there and the last `duration` later [s]. */
 export function newRecorder(run: WaveRun, duration: number, samples: number): Recorder {
   const wave = newWave(samples)
@@ -72,7 +75,7 @@ export function newRecorder(run: WaveRun, duration: number, samples: number): Re
     wave,
     taken: 0,
     see(stepper: Stepper) {
-      const end = stepper.next[TIME]! - start
+      const end = stepper.next[TIME]! - start + ROUNDING * duration
       for (; recorder.taken < samples; recorder.taken++) {
         const time = (duration * recorder.taken) / (samples - 1)
         if (time > end) break

@@ -162,7 +162,7 @@ export function settleShaft(shaft: Shaft, T: number, w: number): void {
   rest(shaft)
 }
 
-export function rest(shaft: Shaft): void {
+function rest(shaft: Shaft): void {
   shaft.motion = 0
   shaft.acceleration = 0
   shaft.left.mesh = 0
@@ -185,7 +185,17 @@ export function startShaft(shaft: Shaft, T: number, motion: -1 | 1): void {
   chooseBranches(shaft, T, 0, motion, 1)
 }
 
+/** Which branch the other way round agrees from where the torque through a mesh passes zero. */
+export function turnBranch(wheel: ShaftWheel): void {
+  wheel.branch = wheel.branch === 1 ? -1 : 1
+}
+
 /** Guards: the sense of motion, the branch of each wheel, a start forward and one backward */
+export const STOP = 0
+export const LEFT_BRANCH = 1
+const RIGHT_BRANCH = 2
+export const FORWARD = 3
+export const BACKWARD = 4
 export const SHAFT_GUARDS = 5
 
 /** Writes the guards from index `at` on; the shaft has been looked at for this T and w. */
@@ -193,11 +203,11 @@ export function writeShaftGuards(out: Float64Array, at: number, shaft: Shaft, T:
   const { motion, left, right, torqueSize } = shaft
   out.fill(1, at, at + SHAFT_GUARDS)
   if (motion === 0) {
-    out[at + 3] = shortOfStart(shaft, T, 1) / torqueSize
-    out[at + 4] = shortOfStart(shaft, T, -1) / torqueSize
+    out[at + FORWARD] = shortOfStart(shaft, T, 1) / torqueSize
+    out[at + BACKWARD] = shortOfStart(shaft, T, -1) / torqueSize
     return
   }
-  out[at] = (motion * w) / shaft.speedSize
-  out[at + 1] = (left.branch * motion * left.mesh) / (torqueSize * shaft.ratio)
-  out[at + 2] = (right.branch * motion * right.mesh) / (torqueSize * shaft.ratio)
+  out[at + STOP] = (motion * w) / shaft.speedSize
+  out[at + LEFT_BRANCH] = (left.branch * motion * left.mesh) / (torqueSize * shaft.ratio)
+  out[at + RIGHT_BRANCH] = (right.branch * motion * right.mesh) / (torqueSize * shaft.ratio)
 }

@@ -11,11 +11,15 @@ import type { SwitchedSystem } from '../numeric/event-steps.ts'
 import { writeElectricPowers, writeShaftPowers } from './waveform-powers.ts'
 import type { Shaft } from './waveform-shaft.ts'
 import {
+  BACKWARD,
+  FORWARD,
+  LEFT_BRANCH,
   lookAtShaft,
-  rest,
   settleShaft,
   SHAFT_GUARDS,
   startShaft,
+  STOP,
+  turnBranch,
   writeShaftGuards,
 } from './waveform-shaft.ts'
 import { ANGLE, FUSE } from './waveform-state.ts'
@@ -77,15 +81,13 @@ export function newWaveSystem(
 
 function changeShaft({ network, shaft, look }: WaveParts, guard: number, y: Float64Array): void {
   lookAt(look, network, y)
-  if (guard === 3) startShaft(shaft, look.torque, 1)
-  else if (guard === 4) startShaft(shaft, look.torque, -1)
-  else {
-    if (guard === 0) {
-      y[SPEED] = 0
-      rest(shaft)
-    }
-    settleShaft(shaft, look.torque, y[SPEED]!)
-  }
+  const T = look.torque
+  if (guard === STOP) {
+    y[SPEED] = 0
+    settleShaft(shaft, T, 0)
+  } else if (guard === FORWARD) startShaft(shaft, T, 1)
+  else if (guard === BACKWARD) startShaft(shaft, T, -1)
+  else turnBranch(guard === LEFT_BRANCH ? shaft.left : shaft.right)
 }
 
 /** Square of the current through fuse or overload switch over that of the least current that opens it. */

@@ -118,11 +118,11 @@ function newEvents(parts: WaveParts, stepper: Stepper, options: WaveOptions, ope
 function begin(run: WaveRun): void {
   const { parts, y, events } = run
   startNetwork(parts.network, y)
-  settle(run)
+  settleRun(run)
   events.fresh = true
 }
 
-function settle({ parts, drive, input, y, events }: WaveRun): void {
+export function settleRun({ parts, drive, input, y, events }: WaveRun): void {
   loadShaft(parts.shaft, drive, input)
   lookAt(parts.look, parts.network, y)
   settleShaft(parts.shaft, parts.look.torque, y[SPEED]!)
@@ -151,7 +151,7 @@ export function changeInput(run: WaveRun, change: Partial<DriveInput>): void {
   const isLive = input.connected && !run.isOpen
   if (isLive && !run.parts.network.connected) connect(run.parts.network)
   else if (!isLive && run.parts.network.connected) breakContact(run)
-  settle(run)
+  settleRun(run)
 }
 
 function changeSetting(run: WaveRun): void {
