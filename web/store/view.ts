@@ -135,6 +135,9 @@ export interface View {
   readonly forceArrows: readonly ForceArrow[]
   /** Where the light on the power's way stands; null while it is out */
   readonly lit: PowerStop | null
+  /** Whether sparks are drawn at the brushes, and how hard they spark now; 0 is not at all */
+  readonly sparks: boolean
+  readonly sparking: number
   readonly sheet: Sheet
   readonly singleKeys: boolean
   readonly pictureReady: boolean
@@ -165,6 +168,8 @@ export const createView = (theme: Theme) =>
     forceLoads: 'bench',
     forceArrows: [],
     lit: null,
+    sparks: true,
+    sparking: 0,
     sheet: 'none',
     singleKeys: true,
     pictureReady: false,

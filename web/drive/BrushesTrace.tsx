@@ -1,0 +1,96 @@
+/** The current of one coil over a whole turn, with the place where the followed coil is. */
+import { type RefObject, useEffect, useMemo, useRef } from 'react'
+import { ChartActions } from '../chart/ChartActions.tsx'
+import { Plot, type PlotArea } from '../chart/Plot.tsx'
+import { roundSpan, toPixel, valueAlong } from '../chart/scale.ts'
+import { useWidth } from '../chart/use-width.ts'
+import { useMachine } from '../frame/workshop.ts'
+import { quantityText } from '../instrument/reading-text.ts'
+import { type Commutator, coilTrace } from './commutator.ts'
+
+/** Moves the mark to an angle [deg], or hides it; null while there is no trace. */
+export interface TraceMark {
+  place: ((degrees: number, shown: boolean) => void) | null
+}
+
+interface TraceProps {
+  readonly commutator: Commutator
+  /** Of the armature [A] */
+  readonly current: number
+  readonly flow: 1 | -1 | 0
+  readonly mark: RefObject<TraceMark>
+}
+
+const HEIGHT = 158
+const HALF_TURN = 180
+
+export function BrushesTrace({ commutator, current, flow, mark }: TraceProps) {
+  const name = useMachine((machine) => machine.name)
+  const [box, width] = useWidth<HTMLDivElement>()
+  const figure = useRef<SVGSVGElement>(null)
+  const trace = useMemo(() => coilTrace(commutator, flow * current), [commutator, flow, current])
+  const [from, to] = roundSpan(-current / 2, current / 2)
+  const covered = (commutator.arc * HALF_TURN) / (2 * Math.PI)
+  const half = quantityText(current / 2, 'A')
+  return (
+    <>
+      <div className="brushes-figure" ref={box}>
+        <Plot
+          label={`Current of one coil over a turn: ${half} one way round, turning over within ${Math.round(2 * covered)}° under each brush`}
+          width={width}
+          height={HEIGHT}
+          x={{ label: 'Angle of the coil from the right brush [°]', from: -HALF_TURN, to: HALF_TURN }}
+          y={{ label: 'Current of one coil [A]', from, to }}
+          bands={[
+            { name: 'right brush', x: [-covered, covered] },
+            { name: 'left', x: [HALF_TURN - covered, HALF_TURN] },
+            { name: '', x: [-HALF_TURN, covered - HALF_TURN] },
+          ]}
+          lines={[{ name: 'coil', x: trace.x, y: trace.y }]}
+          figure={figure}
+          over={(area) => <Mark area={area} trace={trace} mark={mark} />}
+        />
+      </div>
+      <ChartActions
+        name={`${name} coil current`}
+        figure={figure}
+        columns={() => [
+          { heading: 'angle of the coil from the right brush [deg]', values: trace.x },
+          { heading: 'current of one coil [A]', values: trace.y },
+        ]}
+      />
+    </>
+  )
+}
+
+interface MarkProps {
+  readonly area: PlotArea
+  readonly trace: { readonly x: Float64Array; readonly y: Float64Array }
+  readonly mark: RefObject<TraceMark>
+}
+
+function Mark({ area: { across, up }, trace, mark }: MarkProps) {
+  const group = useRef<SVGGElement>(null)
+  const last = useRef({ degrees: 0, shown: false })
+  useEffect(() => {
+    const held = mark.current
+    const place = (degrees: number, shown: boolean) => {
+      last.current.degrees = degrees
+      last.current.shown = shown
+      const x = toPixel(across, degrees)
+      const y = toPixel(up, valueAlong(trace.x, trace.y, degrees))
+      group.current?.setAttribute('transform', `translate(${x.toFixed(1)} ${y.toFixed(1)})`)
+      group.current?.setAttribute('visibility', shown ? 'visible' : 'hidden')
+    }
+    held.place = place
+    place(last.current.degrees, last.current.shown)
+    return () => {
+      if (held.place === place) held.place = null
+    }
+  })
+  return (
+    <g ref={group}>
+      <circle className="plot-spot filled" r="6" />
+    </g>
+  )
+}

@@ -1,0 +1,68 @@
+/** What both drawings of the commutator are drawn with. */
+
+export interface CommutatorColours {
+  readonly ink: string
+  readonly faint: string
+  readonly panel: string
+  readonly lane: string
+  readonly flow: string
+  readonly control: string
+  readonly words: string
+  readonly sign: string
+}
+
+export interface Pen {
+  readonly ctx: CanvasRenderingContext2D
+  readonly colours: CommutatorColours
+  readonly width: number
+  readonly height: number
+}
+
+export const NO_DASH: number[] = []
+
+const MOST_RATIO = 3
+
+/** Fits the canvas to its place on the page; null while it has none. */
+export function penOn(canvas: HTMLCanvasElement): Pen | null {
+  const { clientWidth: width, clientHeight: height } = canvas
+  const ctx = canvas.getContext('2d')
+  if (width === 0 || height === 0 || !ctx) return null
+  const ratio = Math.min(MOST_RATIO, devicePixelRatio)
+  canvas.width = Math.round(width * ratio)
+  canvas.height = Math.round(height * ratio)
+  ctx.setTransform(ratio, 0, 0, ratio, 0, 0)
+  return { ctx, colours: coloursOf(canvas), width, height }
+}
+
+function coloursOf(element: Element): CommutatorColours {
+  const style = getComputedStyle(element)
+  const token = (name: string) => style.getPropertyValue(name).trim()
+  return {
+    ink: token('--ink'),
+    faint: token('--ink-2'),
+    panel: token('--panel'),
+    lane: token('--panel-2'),
+    flow: token('--flow'),
+    control: token('--control'),
+    words: `600 14px ${token('--text')}`,
+    sign: `600 18px ${token('--num')}`,
+  }
+}
+
+/** A filled head with its tip towards `direction` [rad], as the canvas counts angles. */
+export function arrowHead(
+  ctx: CanvasRenderingContext2D,
+  x: number,
+  y: number,
+  direction: number,
+  size: number,
+): void {
+  const cos = Math.cos(direction) * size
+  const sin = Math.sin(direction) * size
+  ctx.beginPath()
+  ctx.moveTo(x + cos, y + sin)
+  ctx.lineTo(x - 0.7 * cos - 0.85 * sin, y - 0.7 * sin + 0.85 * cos)
+  ctx.lineTo(x - 0.7 * cos + 0.85 * sin, y - 0.7 * sin - 0.85 * cos)
+  ctx.closePath()
+  ctx.fill()
+}
