@@ -81,6 +81,7 @@ export function newHeating(
 const FIRST_PART = 0.05
 const LEAST_SPAN = 1e-9 // of the duration
 const MOST_STEPS = 200_000
+const STALL_HALVINGS = 24
 /** A step that would leave less than this part of itself is made to reach the end. */
 const REMNANT = 1e-3
 
@@ -109,7 +110,7 @@ function begin(heating: Heating, on: boolean): void {
   beginStep(stepper, equations)
   point.before = point.speed
   heating.current = point.protectedCurrent
-  noteStall(heating)
+  if (point.speed === 0) noteStall(heating, stepper.y[TIME]!)
   keepRow(heating, stepper.y)
 }
 
@@ -131,15 +132,16 @@ function openingTime({ equations, warmth, current, opened }: Heating): number {
 function finishStep(heating: Heating, end: number): void {
   const { equations, stepper } = heating
   const { point } = equations
+  const { speed } = point
   warmProtection(heating)
-  point.before = point.speed
   heating.current = point.protectedCurrent
   prepareDense(stepper)
   notePassages(heating.passages, stepper)
   keepEvenRows(heating, end)
+  if (speed === 0 && point.before !== 0) noteStall(heating, stallTime(heating))
+  point.before = speed
   acceptStep(stepper)
-  noteStall(heating)
-  if (!Number.isFinite(point.before)) heating.ended = 'the load drives the machine ever faster'
+  if (!Number.isFinite(speed)) heating.ended = 'the load drives the machine ever faster'
   if (!(stepper.y[WINDING]! < HOTTEST))
     heating.ended = `the winding passed ${HOTTEST} °C: nothing here holds beyond that`
   if (stepper.y[TIME]! >= end || heating.ended !== null) keepRow(heating, stepper.y)
@@ -155,11 +157,23 @@ function warmProtection(heating: Heating): void {
 }
 
 /** A jam is no stall: it holds the machine whatever the motor can. */
-function noteStall(heating: Heating): void {
-  const { equations, stepper } = heating
-  const { input } = equations.source
-  if (!equations.on || !input.connected || input.jammed !== 'none') return
-  if (equations.point.before === 0 && heating.stalled === Infinity) heating.stalled = stepper.y[TIME]!
+function noteStall(heating: Heating, time: number): void {
+  const { on, source } = heating.equations
+  if (!on || !source.input.connected || source.input.jammed !== 'none') return
+  heating.stalled = Math.min(heating.stalled, time)
+}
+
+/** When the machine, still running at the start of the step just taken and at rest at its end, came to rest [s] */
+function stallTime({ equations, stepper, between, rates }: Heating): number {
+  let [running, resting] = [0, 1]
+  for (let n = 0; n < STALL_HALVINGS; n++) {
+    const middle = (running + resting) / 2
+    writeDense(between, stepper, middle)
+    equations.writeRates(rates, between)
+    if (equations.point.speed === 0) resting = middle
+    else running = middle
+  }
+  return stepper.y[TIME]! + resting * stepper.span
 }
 
 function keepEvenRows(heating: Heating, end: number): void {
