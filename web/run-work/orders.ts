@@ -4,8 +4,8 @@ import { compileDrive } from '../../sim/drive/drive.ts'
 import type { DriveInput } from '../../sim/drive/input.ts'
 import type { Machine } from '../../sim/machine/machine.ts'
 import { type HeatingOptions, type HeatingRun, heatingRun } from '../../sim/run/heating.ts'
-import { type TransientOptions, transient } from '../../sim/run/transient.ts'
 import type { Wave } from '../../sim/run/waveform-record.ts'
+import { type Happening, happen } from './happenings.ts'
 
 /** Hours of warming and cooling; null where a machine has no thermal description. */
 export interface HeatingOrder {
@@ -15,13 +15,13 @@ export interface HeatingOrder {
   readonly options: HeatingOptions
 }
 
-/** A start, a jam or a pull of the plug, moment by moment; null for a machine without waveforms. */
+/** A start, a jam or a pull of the plug, moment by moment; null where there are no waveforms, or no steady running. */
 export interface TransientOrder {
   readonly kind: 'transient'
   readonly machine: Machine
   readonly warmth: Warmth
   readonly input: DriveInput
-  readonly options: TransientOptions
+  readonly what: Happening
 }
 
 export type RunOrder = HeatingOrder | TransientOrder
@@ -43,7 +43,7 @@ export function runOrder(order: RunOrder): Generator<number, AnswerTo<RunOrder>>
   }
 }
 
-function* transientRun({ machine, warmth, input, options }: TransientOrder): Generator<number, Wave | null> {
+function* transientRun({ machine, warmth, input, what }: TransientOrder): Generator<number, Wave | null> {
   yield 0
-  return transient(compileDrive(machine, warmth), input, options)?.wave ?? null
+  return happen(compileDrive(machine, warmth), input, what)
 }
