@@ -128,13 +128,21 @@ export function start(drive: Drive, input: DriveInput): void {
 /** Whether the numbers of the machine let it move under its own power at all. */
 export const canMove = (drive: Drive): boolean => drive.notComputed === null
 
+/** Takes from the input whether the supply reaches the drive: protection closed, smoothing capacitor else empty. */
+export function takeInput({ work }: Drive, input: DriveInput): void {
+  work.live = input.connected
+  work.exact = false
+  work.held = false
+  work.capacitorVoltage = 0
+}
+
 /** Takes speed and capacitor of a state, and whether the supply reaches the drive in it. */
 export function takeState(state: DriveState, drive: Drive, input: DriveInput): void {
   const { work } = drive
-  work.speed = input.sense * state.speed
+  takeInput(drive, input)
+  if (state.isOpen) work.live = false
   work.capacitorVoltage = state.capacitorVoltage
-  work.live = input.connected && !state.isOpen
-  work.exact = false
+  work.speed = input.sense * state.speed
 }
 
 /** Sets the sense of motion from work.speed, and at rest from work.acceleration. */

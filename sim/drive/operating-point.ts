@@ -1,5 +1,6 @@
 import type { Drive } from './drive.ts'
 import type { DriveInput } from './input.ts'
+import { takeInput } from './motion.ts'
 import { meltingSquare } from './protection.ts'
 import type { Reading } from './reading.ts'
 import { newReading, readAt } from './reading.ts'
@@ -32,9 +33,7 @@ export type Settling =
 export function settling(drive: Drive, input: DriveInput): Settling {
   const { work } = drive
   if (drive.notComputed !== null) return { point: null, reason: drive.notComputed }
-  work.live = input.connected
-  work.held = false
-  work.capacitorVoltage = 0
+  takeInput(drive, input)
   const speed = input.sense * steadySpeed(drive, input)
   if (!Number.isFinite(speed)) return { point: null, reason: whyRunaway(input) }
   const reading = readAt(newReading(), drive, input, speed, 0)

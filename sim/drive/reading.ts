@@ -3,7 +3,7 @@ import type { ElectricReading } from './electric-reading.ts'
 import { newElectricReading, readElectrics } from './electric-reading.ts'
 import { holdAtRest } from './hold.ts'
 import type { DriveInput } from './input.ts'
-import { canMove, demandTorque, loadMeshes, respondFrom, senseMotion, takeState } from './motion.ts'
+import { canMove, demandTorque, loadMeshes, respondFrom, senseMotion, takeInput, takeState } from './motion.ts'
 import type { DriveState } from './state.ts'
 import { solveTorque } from './torque.ts'
 
@@ -94,11 +94,10 @@ export function readAt(
   out.fuse = 0
   out.isOpen = false
   const { work } = drive
+  takeInput(drive, input)
   work.speed = input.sense * speed
   work.acceleration = input.sense * acceleration
-  work.live = input.connected
   work.exact = acceleration === 0
-  work.capacitorVoltage = 0
   read(out, drive, input)
   return out
 }

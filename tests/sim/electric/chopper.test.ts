@@ -14,7 +14,7 @@ function imbalance(circuit: ChopperCircuit, opposing: number): number {
   const taken =
     circuit.sourceResistance * cycle.sourceSquare +
     circuit.motorResistance * cycle.square +
-    (circuit.duty < 1 ? circuit.switchDrop * cycle.sourceMean : 0) +
+    circuit.switchDrop * cycle.switchMean +
     circuit.freewheelDrop * cycle.freewheelMean +
     opposing * cycle.mean
   const flow = Math.max(Math.abs(cycle.sourcePower), Math.abs(taken))
@@ -30,6 +30,7 @@ const vent: ChopperCircuit = {
   duty: 0.4,
   switchDrop: 0.12,
   freewheelDrop: 0.45,
+  currentLimit: Infinity,
 }
 
 test.each([
@@ -54,6 +55,7 @@ test('it is for 2000 random circuits, and no mean square is negative, seed 20261
     duty: between(0.01, 0.99),
     switchDrop: between(0, 1),
     freewheelDrop: between(0.01, 1),
+    currentLimit: fc.oneof(fc.constant(Infinity), between(0.5, 20)),
   })
   fc.assert(
     fc.property(circuit, between(0, 1.2), (drawn, part) => {
@@ -79,4 +81,20 @@ test('where nothing at all opposes the falling current it flows all the time', (
   solveChopper(cycle, { ...circuit, period: 1e-3 })
   expect(Number.isFinite(cycle.mean + cycle.square)).toBe(true)
   expect(cycle.conducting).toBe(1)
+})
+
+test('a limit shortens the pulses until the crest just reaches it, and leaves a smaller current alone', () => {
+  const crest = (opposing: number, duty: number) => {
+    const cycle = { ...newCycle(), opposing }
+    solveChopper(cycle, { ...vent, duty, currentLimit: 2 })
+    return cycle
+  }
+  for (const duty of [0.4, 0.8, 1]) {
+    const held = crest(1, duty)
+    expect(held.peak).toBeLessThanOrEqual(2)
+    expect(held.peak).toBeGreaterThan(2 - 1e-12)
+    expect(held.duty).toBeLessThan(duty)
+    expect(held.mean).toBeGreaterThan(1.5)
+  }
+  expect(crest(11, 1).peak).toBeCloseTo(1.4 / 1.48, 12)
 })
