@@ -1,0 +1,146 @@
+/** Sentences about a wave: what is seen, then why. */
+import type { Circuit } from '../../sim/electric/circuit.ts'
+import { degrees, rpm } from '../../sim/quantity/convert.ts'
+import { MOST_RIPPLE } from '../../sim/run/refined.ts'
+import { figure, quantityText } from '../instrument/reading-text.ts'
+import type { Lane } from './waves-lanes.ts'
+import type { Moment } from './waves-moment.ts'
+import type { Flow } from './waves-flow.ts'
+import { type Meters, SINE_FORM } from './waves-meters.ts'
+
+const percent = (part: number): string => `${figure(100 * part, part < 0.995 ? 2 : 3)} %`
+
+/** Parts of a period above this are the whole of it. */
+const ALL = 0.995
+
+/** A span of time in the unit that reads best. */
+export function timeText(seconds: number): string {
+  const size = Math.abs(seconds)
+  if (size >= 60) return `${figure(seconds / 60)} min`
+  if (size >= 1) return `${figure(seconds)} s`
+  if (size >= 1e-3 || size === 0) return `${figure(seconds * 1e3)} ms`
+  return `${figure(seconds * 1e6)} µs`
+}
+
+/** What stands at the right of a lane's name. */
+export function metersText({ unit, meters }: Lane, { rms, mean, swing, frequency }: Meters): string {
+  const counted = Number.isFinite(frequency) ? `${figure(frequency)} Hz` : 'steady'
+  const number = (value: number) => figure(value, unit === 'r/min' ? 4 : 3)
+  if (meters === 'mean') {
+    const ripple = Math.abs(mean) > 0 ? ` · ripple ${percent(swing / Math.abs(mean))}` : ''
+    return `mean ${number(mean)}${ripple}`
+  }
+  const shownMean = Math.abs(mean) < 1e-3 * rms ? 0 : mean
+  return `rms ${number(rms)} · mean ${number(shownMean)} · ${counted}`
+}
+
+/** What the words rest on. */
+export interface Told {
+  readonly circuit: Circuit
+  readonly flow: Flow
+  /** Worm speed [rad/s] */
+  readonly speed: number
+  /** The motor's own voltage, mean over the wave [V] */
+  readonly emf: number
+  /** Of the motor's current, and of the voltage across the capacitor where there is one */
+  readonly current: Meters
+  readonly smoothed: Meters | null
+}
+
+/** One sentence on why the motor's current looks as it does. */
+export function flowSentence(told: Told): string {
+  const { circuit, flow, speed } = told
+  if (flow.motor === 0) return noCurrent(told)
+  const still =
+    speed === 0
+      ? 'The motor stands still and makes no voltage of its own, so only its resistance holds the current back. '
+      : ''
+  if (circuit.chopper) return still + chopperSentence(told, circuit.chopper)
+  if (circuit.capacitance > 0) return still + smoothedSentence(told)
+  if (circuit.triac) return still + firedSentence(told, circuit.triac.firingAngle)
+  if (circuit.rectifier.startsWith('half-wave')) return still + halfWaveSentence(told)
+  return still + bridgeSentence(told)
+}
+
+const own = (volts: number): string => `its own ${quantityText(volts, 'V')}`
+
+function noCurrent({ emf }: Told): string {
+  if (emf === 0) return 'No current flows.'
+  return `No current flows: the supply stays below the motor’s own ${quantityText(emf, 'V')}.`
+}
+
+function bridgeSentence({ flow, emf, speed }: Told): string {
+  const carried =
+    flow.around > 0.01
+      ? ` For ${percent(flow.around)} of the time the winding drives its current on through the diodes, past the transformer.`
+      : ''
+  if (flow.motor > ALL)
+    return `The current never stops: the winding carries it over the zeros of the supply.${carried}`
+  const above =
+    speed === 0
+      ? 'stands above the drops of diodes and brushes'
+      : `stands above ${own(emf)}, and shortly after`
+  return `Current flows in pulses, ${percent(flow.motor)} of the time: only while the supply ${above}. Between the pulses the motor coasts.${carried}`
+}
+
+function smoothedSentence({ flow, smoothed }: Told): string {
+  const ripple = smoothed ? ` Its voltage swings by ${quantityText(smoothed.swing, 'V')}.` : ''
+  return `The capacitor is charged in short pulses near the crests, ${percent(flow.source)} of the time, and feeds the motor in between.${ripple}`
+}
+
+function firedSentence({ circuit, flow }: Told, angle: number): string {
+  const after = circuit.source.angularFrequency > 0 ? angle / circuit.source.angularFrequency : 0
+  const fired = `The triac fires ${figure(degrees(angle))}°, or ${timeText(after)}, after each zero of the voltage`
+  if (flow.motor > ALL)
+    return `${fired}, but the current of the last half cycle still flows then, so it never stops.`
+  return `${fired}; from then on current flows, ${percent(flow.motor)} of the time, past the next zero, because the winding keeps it up until it has died away.`
+}
+
+function halfWaveSentence({ flow, circuit }: Told): string {
+  const led =
+    circuit.rectifier === 'half-wave-freewheel'
+      ? ' The second diode leads the current on while the first one blocks.'
+      : ''
+  return `One diode lets one half wave in two through: current flows ${percent(flow.motor)} of the time, once a period.${led}`
+}
+
+function chopperSentence(
+  { flow, current }: Told,
+  { duty, period, currentLimit }: NonNullable<Circuit['chopper']>,
+): string {
+  if (duty >= 1 && current.peak < currentLimit)
+    return 'The switch stays closed: direct current, with nothing to chop.'
+  const limited =
+    Number.isFinite(currentLimit) && current.peak > 0.999 * currentLimit
+      ? `The switch opens at its limit of ${quantityText(currentLimit, 'A')}. `
+      : ''
+  const on = `${limited}The switch is closed ${percent(duty)} of every ${timeText(period)}`
+  if (flow.motor <= ALL)
+    return `${on}; when it opens the current runs on through the freewheel diode until it is used up.`
+  return `${on}; while it is open the winding drives its current on through the freewheel diode, and it swings by only ${quantityText(current.swing, 'A')}.`
+}
+
+/** What a meter that is not true-r.m.s. would make of a current; empty where the shape is near a sine. */
+export function meterSentence(what: string, { rms, rectified, peak }: Meters): string {
+  if (rms === 0) return ''
+  const shown = SINE_FORM * rectified
+  const crest = `crest factor ${figure(peak / rms)}, form factor ${figure(rms / rectified)}`
+  if (Math.abs(shown / rms - 1) < 0.02) return `${what}: ${crest}.`
+  return `${what}: ${crest}. A meter that is not true-rms would show ${quantityText(shown, 'A')} instead of ${quantityText(rms, 'A')}.`
+}
+
+/** Of which moment the waves are. */
+export function momentText({ kind, speed, input }: Moment): string {
+  const at = speed === 0 ? 'standing still' : `at ${quantityText(Math.abs(rpm(speed)), 'r/min')}`
+  const setting = `setting ${input.setting + 1}`
+  const plugged = input.connected ? setting : 'unplugged'
+  if (kind === 'now') return `Now, ${plugged}, ${at}`
+  if (kind === 'held') return `Held as it was, ${plugged}, ${at}`
+  return speed === 0 ? `Standing still under power, ${setting}` : `Running steadily as set, ${setting}, ${at}`
+}
+
+/** Said where cycle means at a steady speed no longer stand for what happens. */
+export const rippleSentence = (ripple: number | null): string =>
+  ripple !== null && ripple > MOST_RIPPLE
+    ? ` The speed swings by ${percent(ripple)} within each period, so the waves are worked out with the shaft moving; the readings, at a steady speed, differ a little.`
+    : ''
