@@ -19,9 +19,9 @@ const WORDS = 212
 const STUB = 22
 const NARROWEST = 84
 const BROADEST = 250
-const ROW = 18
+const ROW = 17
 const TOP = 36
-const FOOT = 30
+const FOOT = 26
 
 export function LedgerFlow({ ledger, full, width, label, figure }: LedgerFlowProps) {
   const hatch = useId()

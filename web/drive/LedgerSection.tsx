@@ -39,9 +39,7 @@ function Section({ running, settled, now }: SectionProps) {
   return (
     <section className="ledger-section" aria-label="Where the power goes">
       <h2>{headline}</h2>
-      <p className="small">
-        {running ? 'Now, as it turns.' : 'Running steadily as set.'} {ledgerReason(now)}
-      </p>
+      <p className="small">{running ? 'Now, as it turns.' : 'Running steadily as set.'}</p>
       <div className="drive-figure" ref={box}>
         <LedgerFlow
           ledger={now}
@@ -52,7 +50,8 @@ function Section({ running, settled, now }: SectionProps) {
         />
       </div>
       <p className="small">
-        {ledgerSum(now)} Hatched is lost as heat; the bar below the stream gives the scale.
+        {ledgerReason(now)} {ledgerSum(now)} Hatched is lost as heat; the bar below the stream gives the
+        scale.
       </p>
       <LedgerTable ledger={now} />
       <ChartActions name={`${machine.name} power`} figure={figure} columns={() => ledgerColumns(now)} />

@@ -1,3 +1,15 @@
+/** Motor and load: where they meet, and how the motor's torque divides between the two wheels. */
+import { TorqueBalance } from './TorqueBalance.tsx'
+import { TorqueSection } from './TorqueSection.tsx'
+import '../gears/gears.css'
+import './power.css'
+import './torque.css'
+
 export function TorquePanel() {
-  return <h2>Torque, speed and where they meet</h2>
+  return (
+    <div className="drive-panel">
+      <TorqueSection />
+      <TorqueBalance />
+    </div>
+  )
 }

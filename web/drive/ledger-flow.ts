@@ -50,7 +50,7 @@ export function widest({ input, parts }: Ledger): number {
 }
 
 /** How far the parts together may be thicker than the stream is wide: they are where power comes back to be lost. */
-const MOST_TAKEN = 1.25
+const MOST_TAKEN = 1.1
 
 const flowRows = ({ input, parts }: Ledger): readonly LedgerItem[] =>
   input.watts < 0 ? [{ ...input, watts: -input.watts }, ...parts] : parts

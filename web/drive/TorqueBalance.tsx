@@ -1,0 +1,96 @@
+/** Motor to two wheels: copies of the motor's torque above, below them what becomes of it. */
+import { useMemo, useRef } from 'react'
+import { ChartActions } from '../chart/ChartActions.tsx'
+import type { Column } from '../chart/table.ts'
+import { useWidth } from '../chart/use-width.ts'
+import { steadyNow, useBench, useMachine, useWorkshop } from '../frame/workshop.ts'
+import { quantityText, ratioFigure } from '../instrument/reading-text.ts'
+import { useReadout, useSteady } from '../instrument/use-reading.ts'
+import { type Balance, balance } from './torque-balance.ts'
+import { TorqueBars } from './TorqueBars.tsx'
+import { TorqueTable } from './TorqueTable.tsx'
+
+/** As set, now or in steady running; and steady with the heaviest load on one wheel only, where there are two loads. */
+function useBalances(): {
+  readonly set: Balance | null
+  readonly one: Balance | null
+  readonly running: boolean
+} {
+  const { frame } = useWorkshop()
+  const machine = useMachine((now) => now)
+  const bench = useBench((now) => now)
+  const steady = useSteady()
+  const { drive } = frame
+  const running = useReadout(({ motion }) => motion === 'running')
+  const reading = useReadout((now) => (now.motion === 'running' ? now.reading : (steady?.reading ?? null)))
+  const one = useMemo(() => {
+    if (machine.outputs.loads.length < 2) return null
+    const point = steadyNow(drive, {
+      ...bench,
+      jammed: 'none',
+      leftLoad: heaviest(machine.outputs.loads),
+      rightLoad: 0,
+    })
+    return point && balance(machine, point.reading)
+  }, [drive, machine, bench])
+  return { set: reading && balance(machine, reading), one, running }
+}
+
+const heaviest = (loads: readonly { readonly active: number; readonly passive: number }[]): number => {
+  const sizes = loads.map(({ active, passive }) => Math.abs(active) + passive)
+  return sizes.indexOf(Math.max(...sizes))
+}
+
+export function TorqueBalance() {
+  const { set, one, running } = useBalances()
+  const machine = useMachine((now) => now)
+  const figure = useRef<SVGSVGElement>(null)
+  const [box, width] = useWidth<HTMLDivElement>()
+  const times = ratioFigure(machine)
+  const driver = machine.motor ? 'motor' : 'hand'
+  return (
+    <section className="torque-balance" aria-label={`From the ${driver} to two wheels`}>
+      <h2>From the {driver} to two wheels</h2>
+      <div className="drive-figure" ref={box}>
+        {set && <TorqueBars set={set} one={one} width={width} driver={driver} figure={figure} />}
+      </div>
+      {set ? (
+        <>
+          <p className="small">
+            {running ? 'Now, as it turns.' : 'Running steadily as set.'} Hatched is lost on the way. Each
+            wheel takes what its load asks, not half.
+          </p>
+          <TorqueTable set={set} one={one} />
+          <p className="small">
+            Without losses both wheels together would carry {times} times {quantityText(set.each, 'N m')},
+            half of it each when they share evenly (common practice).
+          </p>
+          <ChartActions
+            name={`${machine.name} torque balance`}
+            figure={figure}
+            columns={() => balanceColumns(set, one)}
+          />
+        </>
+      ) : (
+        <p>
+          At a standstill friction holds whatever is left over, and how it divides cannot be told. Let the
+          machine turn.
+        </p>
+      )}
+    </section>
+  )
+}
+
+/** As set first, one wheel loaded second. */
+export function balanceColumns(set: Balance, one: Balance | null): readonly Column[] {
+  const both = one ? [set, one] : [set]
+  const names = [...new Set(both.flatMap(({ parts }) => parts.map(({ name }) => name)))]
+  return [
+    { heading: 'Torque of motor or hand [N m]', values: both.map(({ each }) => each) },
+    { heading: 'That times the ratio [N m]', values: both.map(({ total }) => total) },
+    ...names.map((part) => ({
+      heading: `${part} [N m]`,
+      values: both.map(({ parts }) => parts.find(({ name }) => name === part)?.torque ?? 0),
+    })),
+  ]
+}

@@ -1,0 +1,89 @@
+/** What the torque panel draws: lines in the units of its axes, for one machine as it is set. */
+import type { Drive } from '../../sim/drive/drive.ts'
+import type { DriveInput } from '../../sim/drive/input.ts'
+import type { OperatingPoint } from '../../sim/drive/operating-point.ts'
+import type { Thermal } from '../../sim/machine/machine.ts'
+import { radPerSecond, rpm } from '../../sim/quantity/convert.ts'
+import type { Column } from '../chart/table.ts'
+import { quantityText } from '../instrument/reading-text.ts'
+import { longTorque } from './torque-heat.ts'
+import { type TorqueLine, demandLine, demandTorque, heldReading, torqueLines } from './torque-lines.ts'
+
+export interface TorqueView {
+  readonly drive: Drive
+  readonly input: DriveInput
+  /** [r/min] */
+  readonly speeds: Float64Array
+  readonly end: number
+  readonly lines: readonly TorqueLine[]
+  readonly setting: number
+  /** At each of the speeds [N m] */
+  readonly demand: Float64Array
+  /** Null where no heat is described */
+  readonly longTorque: Float64Array | null
+  /** Where they meet [r/min], [N m]; null where they do not */
+  readonly steady: { readonly speed: number; readonly torque: number } | null
+}
+
+export interface TorqueCursor {
+  readonly name: string
+  readonly at: number
+  readonly step: number
+  readonly text: string
+  readonly move: (to: number) => void
+}
+
+interface Told {
+  readonly drive: Drive
+  readonly input: DriveInput
+  readonly point: OperatingPoint | null
+  readonly thermal: Thermal | null
+  /** How warm the winding is for the drive [degC] */
+  readonly winding: number
+}
+
+/** Null without a motor, or where the drive is not computed. */
+export function torqueView({ drive, input, point, thermal, winding }: Told): TorqueView | null {
+  const found = torqueLines(drive)
+  if (!found) return null
+  const speeds = found.speed.map(rpm)
+  return {
+    drive,
+    input,
+    speeds,
+    end: speeds.at(-1)!,
+    lines: found.lines,
+    setting: input.setting,
+    demand: demandLine(drive, input, found.speed),
+    longTorque: thermal && longTorque(found, thermal, winding),
+    steady:
+      point && point.speed !== 0
+        ? { speed: rpm(Math.abs(point.speed)), torque: point.reading.motorTorque }
+        : null,
+  }
+}
+
+/** Size of one step of the cursor [r/min] */
+export const cursorStep = (end: number): number => 10 ** Math.floor(Math.log10(end / 50))
+
+/** What is read where the cursor stands [r/min], worked out there. */
+export function cursorWords({ drive, input }: TorqueView, at: number): string {
+  const speed = radPerSecond(at)
+  const { motorTorque, currentMean } = heldReading(drive, input, speed)
+  const given = `At ${quantityText(at, 'r/min')} the motor gives ${quantityText(motorTorque, 'N m')} and takes ${quantityText(currentMean, 'A')}`
+  return `${given}; ${quantityText(demandTorque(drive, input, speed), 'N m')} are asked for`
+}
+
+/** In the core's own numbers, only the speed turned into r/min. */
+export const torqueColumns = ({ speeds, lines, demand }: TorqueView): readonly Column[] => [
+  { heading: 'Worm speed [r/min]', values: speeds },
+  { heading: 'Torque asked for [N m]', values: demand },
+  ...lines.flatMap((line, i) => [
+    { heading: `Setting ${i + 1}: torque [N m]`, values: line.torque },
+    { heading: `Setting ${i + 1}: current, mean [A]`, values: line.currentMean },
+    { heading: `Setting ${i + 1}: current, r.m.s. [A]`, values: line.currentRms },
+    { heading: `Setting ${i + 1}: power taken in [W]`, values: line.inputPower },
+    { heading: `Setting ${i + 1}: power of the shaft [W]`, values: line.shaftPower },
+    { heading: `Setting ${i + 1}: efficiency to the shaft`, values: line.efficiency },
+  ]),
+]
