@@ -1,7 +1,7 @@
 import type { Drive } from './drive.ts'
 import type { DriveInput } from './input.ts'
 import { takeInput } from './motion.ts'
-import { meltingSquare } from './protection.ts'
+import { meltingSquare } from './melting.ts'
 import type { Reading } from './reading.ts'
 import { newReading, readAt } from './reading.ts'
 import { steadySpeed } from './steady-speed.ts'

@@ -3,7 +3,15 @@ import type { ElectricReading } from './electric-reading.ts'
 import { newElectricReading, readElectrics } from './electric-reading.ts'
 import { holdAtRest } from './hold.ts'
 import type { DriveInput } from './input.ts'
-import { canMove, demandTorque, loadMeshes, respondFrom, senseMotion, takeInput, takeState } from './motion.ts'
+import {
+  canMove,
+  demandTorque,
+  loadMeshes,
+  respondFrom,
+  senseMotion,
+  takeInput,
+  takeState,
+} from './motion.ts'
 import type { DriveState } from './state.ts'
 import { solveTorque } from './torque.ts'
 

@@ -2,9 +2,8 @@ import { solveBridge } from '../electric/bridge.ts'
 import { solveChopper } from '../electric/chopper.ts'
 import type { Circuit, MagnetWinding } from '../electric/circuit.ts'
 import type { CycleTable } from '../electric/cycle-table.ts'
-import { lookUpCycle } from '../electric/cycle-table.ts'
+import { lookUpCycle, solveTabulated } from '../electric/cycle-table.ts'
 import { circulate, clearCycle } from '../electric/cycle.ts'
-import { solveCycle } from '../electric/steady-cycle.ts'
 import { runOnCapacitor } from './capacitor.ts'
 import type { Drive } from './drive.ts'
 import type { DriveInput } from './input.ts'
@@ -31,7 +30,7 @@ function solveFed(drive: Drive, setting: number, circuit: Circuit): void {
   const bridge = drive.bridges[setting]
   const chopper = drive.choppers[setting]
   const table = drive.tables[setting]
-  if (table) solveTabulated(work, table)
+  if (table) solveWithTable(work, table)
   else if (circuit.winding.kind === 'permanent-magnet') {
     oppose(work, circuit.winding)
     if (bridge) solveBridge(cycle, bridge, work.bridge)
@@ -40,12 +39,10 @@ function solveFed(drive: Drive, setting: number, circuit: Circuit): void {
   }
 }
 
-function solveTabulated({ cycle, exact, speed }: Work, table: CycleTable): void {
-  if (exact) solveCycle(cycle, table.circuit, speed, table.work)
-  else {
-    table.speed = speed
-    lookUpCycle(cycle, table)
-  }
+function solveWithTable({ cycle, exact, speed }: Work, table: CycleTable): void {
+  table.speed = speed
+  if (exact) solveTabulated(cycle, table)
+  else lookUpCycle(cycle, table)
 }
 
 /**

@@ -1,6 +1,8 @@
 import type { Circuit } from './circuit.ts'
 import type { CurrentCycle } from './cycle.ts'
 import { COLUMNS, storeCycle, takeCycle, TORQUE, WATCHED } from './cycle-columns.ts'
+import type { SeriesCircuit } from './series-cycle.ts'
+import { seriesOf, solveSeries } from './series-cycle.ts'
 import type { SteadyWork } from './steady-cycle.ts'
 import { newSteadyWork, solveCycle } from './steady-cycle.ts'
 
@@ -13,6 +15,8 @@ import { newSteadyWork, solveCycle } from './steady-cycle.ts'
  */
 export interface CycleTable {
   readonly circuit: Circuit
+  /** The same as a motor in series with the mains, which is solved faster; null where it is none */
+  readonly series: SeriesCircuit | null
   readonly work: SteadyWork
   /** Where means are asked for [rad/s] */
   speed: number
@@ -48,6 +52,7 @@ const FORETOLD = 3e-7
 /** `width` - a speed over which the torque changes, but not beyond recognition [rad/s], > 0 */
 export const newCycleTable = (circuit: Circuit, width: number): CycleTable => ({
   circuit,
+  series: seriesOf(circuit),
   work: newSteadyWork(),
   speed: 0,
   width,
@@ -60,15 +65,26 @@ export const newCycleTable = (circuit: Circuit, width: number): CycleTable => ({
   sums: new Float64Array(COLUMNS),
 })
 
-/** Fills the means at table.speed. */
+/** Solves the means at table.speed. */
+export function solveTabulated(cycle: CurrentCycle, table: CycleTable): void {
+  const { series, circuit, speed, work } = table
+  if (series) {
+    series.pulse.speed = speed
+    if (solveSeries(cycle, series)) return
+  }
+  solveCycle(cycle, circuit, speed, work)
+}
+
+/** Fills the means at table.speed from the cells, which are made where they are missing. */
 export function lookUpCycle(cycle: CurrentCycle, table: CycleTable): void {
   const { speed, width, wide, halves, isFine } = table
   const place = Math.floor(speed / width)
   const n = place + CELLS_BELOW
   if (!(n >= 0 && n < wide.length)) {
-    solveCycle(cycle, table.circuit, speed, table.work)
+    solveTabulated(cycle, table)
     return
   }
+  makeRoom(table)
   let low = place * width
   let span = width
   let cell = wide[n]!
@@ -109,12 +125,14 @@ function makeRoom(table: CycleTable): void {
 }
 
 function solveRow(cycle: CurrentCycle, table: CycleTable, cell: number, point: number, speed: number): void {
-  solveCycle(cycle, table.circuit, speed, table.work)
+  const asked = table.speed
+  table.speed = speed
+  solveTabulated(cycle, table)
+  table.speed = asked
   storeCycle(table.rows, (cell * POINTS + point) * COLUMNS, cycle, speed)
 }
 
 function addWide(cycle: CurrentCycle, table: CycleTable, low: number): number {
-  makeRoom(table)
   const cell = freeCell(table)
   for (let point = 0; point < POINTS; point++)
     solveRow(cycle, table, cell, point, low + (table.width * point) / LAST)
