@@ -21,6 +21,7 @@ import {
   KeysSheet,
   PartCard,
   PredictionSheet,
+  SparkFeed,
   StageNote,
   fetchLater,
 } from './later.ts'
@@ -94,6 +95,7 @@ export function App({ autosave, opened }: AppProps) {
   const wide = useView((view) => view.panelWide && view.panel !== 'none')
   const keys = useOnce(useView(({ sheet }) => sheet === 'keys'))
   const forces = useView(({ gearSigns }) => gearSigns.forces)
+  const sparks = useView((view) => view.sparks)
   return (
     <div className="app" data-way={way} data-large={large} data-wide={wide} data-idle={idle}>
       <Bar />
@@ -112,6 +114,7 @@ export function App({ autosave, opened }: AppProps) {
       </footer>
       <RightOfStage way={way} />
       <Suspense>{forces && <ForceArrowsFeed />}</Suspense>
+      <Suspense>{ready && sparks && <SparkFeed />}</Suspense>
       <SpokenSummary />
       <Suspense>{keys && <KeysSheet />}</Suspense>
       <FileDesk key={last.nonce} autosave={autosave} first={last.outcome} />

@@ -24,6 +24,7 @@ const loaders = {
   timing: () => import('./timing/TimingPanel.tsx'),
   models: () => import('./models/ModelsPanel.tsx'),
   supply: () => import('./demonstrate/SupplyFields.tsx'),
+  sparks: () => import('./drive/BrushesSparkFeed.tsx'),
   arrows: () => import('./gears/ForceArrowsFeed.tsx'),
   signs: () => import('./scene/signs/GearSigns.tsx'),
 }
@@ -45,6 +46,7 @@ export const ModelsPanel = lazy(async () => ({ default: (await loaders.models())
 export const SupplyFields = lazy(async () => ({ default: (await loaders.supply()).SupplyFields }))
 export const StageNote = lazy(async () => ({ default: (await loaders.note()).StageNote }))
 export const KeysSheet = lazy(async () => ({ default: (await loaders.keys()).KeysSheet }))
+export const SparkFeed = lazy(async () => ({ default: (await loaders.sparks()).BrushesSparkFeed }))
 export const ForceArrowsFeed = lazy(async () => ({ default: (await loaders.arrows()).ForceArrowsFeed }))
 
 /** Fetches all of it, so that nothing is waited for later, nor missing when the network goes. */

@@ -20,12 +20,22 @@ function moment(play: Omit<Play, 'from'>, sense: 1 | -1 = 1, change: Partial<Mom
     play: { ...play, from: noTurns() },
     wormTurnsPerSecond: 0,
     sense,
+    modelTime: 0,
+    pace: 1,
     needsFrame: false,
     anchors: {},
     advance: () => undefined,
     placed: () => undefined,
   }
-  return { frame, parts: newMovingParts(), rig, apart: 0, caseState: 'clear', ...change }
+  return {
+    frame,
+    parts: newMovingParts(),
+    rig,
+    apart: 0,
+    caseState: 'clear',
+    reducedMotion: false,
+    ...change,
+  }
 }
 
 /** Ends of the segments that are shown, x y z each, by side. */

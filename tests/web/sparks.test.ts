@@ -1,5 +1,15 @@
 import fc from 'fast-check'
+import type { Points } from 'three'
 import { expect, test } from 'vitest'
+import { newReading } from '../../sim/drive/reading.ts'
+import { machineLayout } from '../../sim/pose/layout.ts'
+import { sparkingNow } from '../../web/drive/BrushesSparkFeed.tsx'
+import type { BrushedMachine } from '../../web/drive/brushes-state.ts'
+import type { Moment } from '../../web/scene/sign.ts'
+import { sparkPaint, sparkSign } from '../../web/scene/signs/sparks.ts'
+import type { StageFrame } from '../../web/scene/stage-props.ts'
+import type { Readout } from '../../web/store/readout.ts'
+import { bootCleaner } from '../support/machines.ts'
 import {
   MOST_SPARKS,
   SPARK_PERIOD,
@@ -114,4 +124,83 @@ test('points are spread over the whole edge', () => {
       tenths.add(Math.floor(5 * (points[SPARK_STRIDE * point]! + 1)))
   }
   expect([...tenths].filter((tenth) => tenth < 10)).toHaveLength(10)
+})
+
+const motor = machineLayout(bootCleaner).motor!
+
+function moment(change: Partial<Moment> = {}, frame: Partial<StageFrame> = {}): Moment {
+  return {
+    frame: { modelTime: 3, pace: 40, sense: 1, ...frame } as StageFrame,
+    apart: 0,
+    caseState: 'clear',
+    reducedMotion: false,
+    ...change,
+  } as Moment
+}
+
+function drawn(index: number, when: Moment) {
+  const sign = sparkSign(motor, sparkPaint(), { height: 900 })
+  sign.setIndex(index)
+  sign.paint(when)
+  const { geometry } = sign.object.children[0] as Points
+  const column = (name: string) => [...geometry.getAttribute(name).array]
+  const places = column('position')
+  const lights = column('light')
+  const shown = lights.flatMap((light, n) =>
+    light > 0 ? [{ light, place: places.slice(3 * n, 3 * n + 3), soft: column('soft')[n]! }] : [],
+  )
+  sign.dispose()
+  return { visible: sign.object.visible, shown }
+}
+
+test('sparks fly where the bars leave the brushes: above the right one, below the left one', () => {
+  const { shown, visible } = drawn(2, moment())
+  expect(visible).toBe(true)
+  expect(shown.length).toBeGreaterThan(20)
+  for (const { place } of shown) {
+    const [x, y, z] = place
+    expect(x! * y!).toBeGreaterThan(0)
+    near(Math.hypot(x!, y!), 1.03 * motor.commutatorRadius, 1e-4)
+    expect(z!).toBeGreaterThan(motor.commutatorBack)
+    expect(z!).toBeLessThan(motor.commutatorFront)
+  }
+  for (const { place } of drawn(2, moment({}, { sense: -1 })).shown)
+    expect(place[0]! * place[1]!).toBeLessThan(0)
+})
+
+test('no sparks are drawn without an index, in parts, or in a closed case', () => {
+  expect(drawn(0, moment()).visible).toBe(false)
+  expect(drawn(2, moment({ apart: 0.2 })).visible).toBe(false)
+  expect(drawn(2, moment({ caseState: 'closed' })).visible).toBe(false)
+})
+
+test('with reduced motion the sparks stand still', () => {
+  const early = drawn(2, moment({ reducedMotion: true }, { modelTime: 1 }))
+  expect(drawn(2, moment({ reducedMotion: true }, { modelTime: 7.3 })).shown).toEqual(early.shown)
+  expect(drawn(2, moment({}, { modelTime: 7.3 })).shown).not.toEqual(
+    drawn(2, moment({}, { modelTime: 1 })).shown,
+  )
+})
+
+test('the glow of one index is the same at every moment', () => {
+  const glows = (modelTime: number) =>
+    drawn(1.4, moment({}, { modelTime })).shown.filter(({ soft }) => soft === 1)
+  expect(glows(0.1)).toEqual(glows(9.77))
+  expect(glows(0.1)).toHaveLength(6)
+})
+
+test('only a motor that turns under power sparks, and the stage is told in tenths', () => {
+  const machine = bootCleaner as BrushedMachine
+  const reading = { ...newReading(), wormSpeed: 400, currentMean: 2, currentRms: 3.023 }
+  const now = (change: Partial<Readout>): Readout => ({
+    motion: 'running',
+    reading,
+    stopping: false,
+    ...change,
+  })
+  near(sparkingNow(machine, now({})), 1.3, 1e-12)
+  expect(sparkingNow(machine, now({ motion: 'still' }))).toBe(0)
+  expect(sparkingNow(machine, now({ reading: { ...reading, wormSpeed: 0 } }))).toBe(0)
+  expect(sparkingNow(machine, now({ reading: { ...reading, currentRms: 0, currentMean: 0 } }))).toBe(0)
+  expect(sparkingNow(machine, now({ reading: { ...reading, currentRms: 1, currentMean: 0.6 } }))).toBe(0)
 })

@@ -37,6 +37,8 @@ export interface Spot {
 
 export interface Band {
   readonly name: string
+  /** Unset draws the name in its corner. */
+  readonly named?: false
   readonly x?: readonly [number, number]
   readonly y?: readonly [number, number]
 }
@@ -173,9 +175,11 @@ function BandShape({ band, across, up }: { readonly band: Band } & PlotArea) {
         <line className="plot-hatch" y2="7" />
       </pattern>
       <rect x={left} y={top} width={right - left} height={bottom - top} fill={`url(#${id})`} />
-      <text className="plot-words inside" x={right - 6} y={top + 16} textAnchor="end">
-        {band.name}
-      </text>
+      {band.named !== false && (
+        <text className="plot-words inside" x={right - 6} y={top + 16} textAnchor="end">
+          {band.name}
+        </text>
+      )}
     </>
   )
 }

@@ -32,6 +32,12 @@ function useStageFrame(painters: ReadonlySet<() => void>): StageFrame {
       placed: () => {
         for (const painter of painters) painter()
       },
+      get modelTime() {
+        return frame.state.time
+      },
+      get pace() {
+        return frame.pace
+      },
       get wormTurnsPerSecond() {
         return frame.drawnSpeed
       },
@@ -88,6 +94,7 @@ function Picture({ Stage }: { readonly Stage: StagePicture }) {
         meshSide={state.meshSide}
         support={state.support}
         forceArrows={state.forceArrows}
+        sparking={open && state.sparks ? state.sparking : 0}
         frame={stageFrame}
         onSelect={(selected) => view.setState({ selected })}
         onHandDrag={({ phase: drag, wormTurns }) => {

@@ -1,5 +1,6 @@
 /** The commutator seen close: brushes, bars and coils, in step with the machine and turned by hand. */
 import { type KeyboardEvent, type PointerEvent, type RefObject, useEffect, useMemo, useRef } from 'react'
+import { ChartActions } from '../chart/ChartActions.tsx'
 import { beginDrag, dragTo, endDrag, turnByHand } from '../frame/frame.ts'
 import { useView, useWorkshop } from '../frame/workshop.ts'
 import { lookFrom } from '../panel/stage-look.ts'
@@ -7,7 +8,7 @@ import { alternates, type BrushedMachine } from './brushes-state.ts'
 import type { BrushNow } from './brushes-now.ts'
 import { placeText, signedCurrent } from './brushes-words.ts'
 import { BrushesTrace, type TraceMark } from './BrushesTrace.tsx'
-import { type Commutator, DEGREE, coilPart, commutatorOf, ticksToBar } from './commutator.ts'
+import { type Commutator, DEGREE, coilPart, coilTrace, commutatorOf, ticksToBar } from './commutator.ts'
 import type { CommutatorMoment } from './commutator-picture.ts'
 import { stripScale } from './commutator-strip.ts'
 import { attachCommutator } from './commutator-surface.ts'
@@ -28,6 +29,7 @@ export function BrushesCommutator({ machine, now }: CommutatorProps) {
   const strip = useRef<HTMLCanvasElement>(null)
   const words = useRef<HTMLOutputElement>(null)
   const slider = useRef<HTMLDivElement>(null)
+  const trace = useRef<SVGSVGElement>(null)
   const mark = useRef<TraceMark>({ place: null })
   useCommutator({ round, strip, words, slider, mark }, commutator, machine, now)
   const alternating = alternates(machine)
@@ -40,21 +42,23 @@ export function BrushesCommutator({ machine, now }: CommutatorProps) {
             role="img"
             aria-label={`Commutator with ${commutator.bars} bars and two carbon brushes, seen from the worm`}
           />
-          <figcaption className="small">From the worm. Point: current towards you. Cross: away.</figcaption>
+          <figcaption className="small">Seen from the worm</figcaption>
         </figure>
         <figure>
           <HandSlider commutator={commutator} strip={strip} slider={slider} />
-          <figcaption className="small">Under the right brush, rolled out. Drag to turn.</figcaption>
+          <figcaption className="small">Under the right brush; drag it</figcaption>
         </figure>
       </div>
       <output className="brushes-place" aria-live="off" aria-label="The dark coil" ref={words} />
-      <Steps commutator={commutator} />
       <BrushesTrace
         commutator={commutator}
         current={now.figures.armatureCurrent}
         flow={now.flow}
         mark={mark}
+        figure={trace}
       />
+      <Steps commutator={commutator} />
+      <p className="small">A point is current towards you, a cross is current away from you.</p>
       <p>
         Each coil comes to a brush with its current one way round and leaves with it the other way round. That
         happens as its sides pass from one pole to the other, so under each pole the current keeps its
@@ -66,6 +70,17 @@ export function BrushesCommutator({ machine, now }: CommutatorProps) {
           the push stays the same way.
         </p>
       )}
+      <ChartActions
+        name={`${machine.name} coil current`}
+        figure={trace}
+        columns={() => {
+          const { x, y } = coilTrace(commutator, now.flow * now.figures.armatureCurrent)
+          return [
+            { heading: 'angle of the coil from the right brush [deg]', values: x },
+            { heading: 'current of one coil [A]', values: y },
+          ]
+        }}
+      />
     </section>
   )
 }

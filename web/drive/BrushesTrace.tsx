@@ -1,10 +1,8 @@
 /** The current of one coil over a whole turn, with the place where the followed coil is. */
 import { type RefObject, useEffect, useMemo, useRef } from 'react'
-import { ChartActions } from '../chart/ChartActions.tsx'
 import { Plot, type PlotArea } from '../chart/Plot.tsx'
 import { roundSpan, toPixel, valueAlong } from '../chart/scale.ts'
 import { useWidth } from '../chart/use-width.ts'
-import { useMachine } from '../frame/workshop.ts'
 import { quantityText } from '../instrument/reading-text.ts'
 import { type Commutator, coilTrace } from './commutator.ts'
 
@@ -19,48 +17,58 @@ interface TraceProps {
   readonly current: number
   readonly flow: 1 | -1 | 0
   readonly mark: RefObject<TraceMark>
+  readonly figure: RefObject<SVGSVGElement | null>
 }
 
-const HEIGHT = 158
+const HEIGHT = 150
+/** Above and below the line, for the names of the brushes; in halves of the current */
+const HEADROOM = 1.5
 const HALF_TURN = 180
 
-export function BrushesTrace({ commutator, current, flow, mark }: TraceProps) {
-  const name = useMachine((machine) => machine.name)
+export function BrushesTrace({ commutator, current, flow, mark, figure }: TraceProps) {
   const [box, width] = useWidth<HTMLDivElement>()
-  const figure = useRef<SVGSVGElement>(null)
   const trace = useMemo(() => coilTrace(commutator, flow * current), [commutator, flow, current])
-  const [from, to] = roundSpan(-current / 2, current / 2)
+  const [from, to] = roundSpan((-HEADROOM * current) / 2, (HEADROOM * current) / 2)
   const covered = (commutator.arc * HALF_TURN) / (2 * Math.PI)
   const half = quantityText(current / 2, 'A')
   return (
-    <>
-      <div className="brushes-figure" ref={box}>
-        <Plot
-          label={`Current of one coil over a turn: ${half} one way round, turning over within ${Math.round(2 * covered)}° under each brush`}
-          width={width}
-          height={HEIGHT}
-          x={{ label: 'Angle of the coil from the right brush [°]', from: -HALF_TURN, to: HALF_TURN }}
-          y={{ label: 'Current of one coil [A]', from, to }}
-          bands={[
-            { name: 'right brush', x: [-covered, covered] },
-            { name: 'left', x: [HALF_TURN - covered, HALF_TURN] },
-            { name: '', x: [-HALF_TURN, covered - HALF_TURN] },
-          ]}
-          lines={[{ name: 'coil', x: trace.x, y: trace.y }]}
-          figure={figure}
-          over={(area) => <Mark area={area} trace={trace} mark={mark} />}
-        />
-      </div>
-      <ChartActions
-        name={`${name} coil current`}
-        figure={figure}
-        columns={() => [
-          { heading: 'angle of the coil from the right brush [deg]', values: trace.x },
-          { heading: 'current of one coil [A]', values: trace.y },
+    <div className="brushes-figure" ref={box}>
+      <Plot
+        label={`Current of one coil over a turn: ${half} one way round, turning over within ${Math.round(2 * covered)}° under each brush`}
+        width={width}
+        height={HEIGHT}
+        x={{ label: 'Angle of the coil from the right brush [°]', from: -HALF_TURN, to: HALF_TURN }}
+        y={{ label: 'Current of one coil [A]', from, to }}
+        bands={[
+          { name: 'under the right brush', named: false, x: [-covered, covered] },
+          { name: 'past the left brush', named: false, x: [HALF_TURN - covered, HALF_TURN] },
+          { name: 'before the left brush', named: false, x: [-HALF_TURN, covered - HALF_TURN] },
         ]}
+        lines={[{ name: 'coil', x: trace.x, y: trace.y }]}
+        figure={figure}
+        over={(area) => (
+          <>
+            <BrushNames area={area} />
+            <Mark area={area} trace={trace} mark={mark} />
+          </>
+        )}
       />
-    </>
+    </div>
   )
+}
+
+const NAMES = [
+  { name: 'left brush', at: -HALF_TURN, anchor: 'start' },
+  { name: 'right brush', at: 0, anchor: 'middle' },
+  { name: 'left brush', at: HALF_TURN, anchor: 'end' },
+] as const
+
+function BrushNames({ area: { across, up } }: { readonly area: PlotArea }) {
+  return NAMES.map(({ name, at, anchor }) => (
+    <text key={at} className="plot-words inside" x={toPixel(across, at)} y={up.high + 12} textAnchor={anchor}>
+      {name}
+    </text>
+  ))
 }
 
 interface MarkProps {

@@ -1,4 +1,5 @@
 /** Sentences and numbers of the brush panel. */
+import { SPARK_GRADES } from '../../sim/heat/commutation.ts'
 import { figure, quantityText } from '../instrument/reading-text.ts'
 import type { BrushFigures } from './brushes-state.ts'
 import type { BrushNow } from './brushes-now.ts'
@@ -65,3 +66,10 @@ const AGAINST = {
 
 export const lifeVerdict = ({ life, lifeAgainstUsual }: BrushFigures): string =>
   Number.isFinite(life) ? AGAINST[lifeAgainstUsual] : 'Nothing slides, so nothing wears.'
+
+const LEVELS = 10
+const MOST_LEVEL = 3
+
+/** The index in tenths, so that the stage is told only of changes that can be seen; 0 where no spark is graded. */
+export const sparkLevel = (index: number): number =>
+  index < SPARK_GRADES[0]!.below ? 0 : Math.min(MOST_LEVEL, Math.round(LEVELS * index) / LEVELS)

@@ -28,10 +28,10 @@ export interface RoundContent {
 const SHAFT = 0.13
 const HOLE = 0.2
 const RING = 0.4
-const BRUSH = 0.53
-const HOLDER = 0.66
-const SLOTS = 0.765
-const POLE = { inner: 0.86, outer: 0.985, half: 0.78 }
+const BRUSH = 0.52
+const HOLDER = 0.63
+const SLOTS = 0.74
+const POLE = { inner: 0.84, outer: 0.99, half: 0.8 }
 const QUARTER = Math.PI / 2
 const GAP = 1.6
 /** A coil with less than this part of its current has none worth an arrow. */
@@ -64,14 +64,13 @@ function sector(ctx: CanvasRenderingContext2D, inner: number, outer: number, fro
 function drawPoles({ ctx, colours }: Pen, unit: number, poles: readonly [string, string]): void {
   ctx.lineWidth = 1.2
   ctx.strokeStyle = colours.control
-  ctx.fillStyle = colours.lane
   ctx.font = colours.words
   ctx.textAlign = 'center'
   ctx.textBaseline = 'middle'
   for (let n = 0; n < 2; n++) {
     const middle = n === 0 ? Math.PI : 0
     sector(ctx, POLE.inner * unit, POLE.outer * unit, middle - POLE.half, middle + POLE.half)
-    ctx.fillStyle = colours.lane
+    ctx.fillStyle = colours.flow
     ctx.fill()
     ctx.stroke()
     ctx.fillStyle = colours.ink
@@ -86,7 +85,7 @@ function drawConductors(pen: Pen, unit: number, commutator: Commutator, at: Comm
   const { ctx, colours } = pen
   const { bars, pitch } = commutator
   const radius = SLOTS * unit
-  const size = Math.max(3, Math.min(0.068 * unit, 0.42 * pitch * radius))
+  const size = Math.max(3, Math.min(0.078 * unit, 0.42 * pitch * radius))
   const from = at.bars ? at.angle : 0
   for (let coil = 0; coil < bars; coil++) {
     const angle = from + coil * pitch
@@ -146,7 +145,7 @@ function drawLeads({ ctx, colours }: Pen, unit: number, { pitch }: Commutator, a
     ctx.beginPath()
     for (let i = 0; i <= LEAD_POINTS; i++) {
       const t = i / LEAD_POINTS
-      const radius = unit * (RING + (SLOTS - 0.075 - RING) * t)
+      const radius = unit * (RING + (SLOTS - 0.095 - RING) * t)
       const angle = begin + (end - begin) * t * t * (3 - 2 * t)
       if (i === 0) ctx.moveTo(radius * Math.cos(angle), -radius * Math.sin(angle))
       else ctx.lineTo(radius * Math.cos(angle), -radius * Math.sin(angle))

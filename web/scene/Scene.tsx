@@ -30,7 +30,8 @@ export interface SceneProps extends GearSignProps {
   readonly wake: () => void
 }
 
-const anySign = ({ gearSigns }: GearSignProps): boolean => Object.values(gearSigns).some(Boolean)
+const anySign = ({ gearSigns, sparking }: GearSignProps): boolean =>
+  sparking > 0 || Object.values(gearSigns).some(Boolean)
 
 export function Scene(props: SceneProps) {
   const { loop, bodies, theme, shadowMap, onCommit } = props
@@ -66,6 +67,7 @@ export function Scene(props: SceneProps) {
             sense={props.sense}
             support={props.support}
             forceArrows={props.forceArrows}
+            sparking={props.sparking}
             wake={props.wake}
           />
         </Suspense>

@@ -161,6 +161,7 @@ const SEEN = [
   'meshSide',
   'support',
   'forceArrows',
+  'sparking',
   'view',
 ] as const
 

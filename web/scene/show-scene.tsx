@@ -42,6 +42,7 @@ export function show(stage: Mounted): void {
       sense={props.sense}
       support={props.support}
       forceArrows={props.forceArrows}
+      sparking={props.sparking}
       wake={stage.ticker.wake}
       onFrame={(again) => void (stage.again = again)}
       onCommit={() => {

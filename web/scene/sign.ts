@@ -11,6 +11,7 @@ export interface Moment {
   readonly rig: CameraRig
   readonly apart: number
   readonly caseState: CaseState
+  readonly reducedMotion: boolean
 }
 
 export interface Sign {

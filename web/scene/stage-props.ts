@@ -43,6 +43,9 @@ export interface StageFrame {
   readonly turns: WormTurns
   /** Where backlash has left the wheels */
   readonly play: Play
+  /** Time of the model [s], and how many times slower than real it is shown */
+  readonly modelTime: number
+  readonly pace: number
   /** Speed as it is shown, about +z [turn/s]; decides blur arcs and the sense of the arrows. */
   wormTurnsPerSecond: number
   /** Sense about +z in which the worm last turned */
@@ -61,6 +64,8 @@ export interface GearSignProps {
   readonly sense: 1 | -1
   readonly support: View['support']
   readonly forceArrows: View['forceArrows']
+  /** How hard the brushes spark; 0 is not at all */
+  readonly sparking: number
 }
 
 export interface StageProps extends GearSignProps {

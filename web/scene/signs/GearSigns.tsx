@@ -12,6 +12,7 @@ import { contactPaint, contactSign } from './contact.ts'
 import { arrowPaint } from './force-arrow.ts'
 import { forceSign } from './forces.ts'
 import { showsLines } from '../../store/shown-signs.ts'
+import { sparkPaint, sparkSign } from './sparks.ts'
 import { overlapPaint, overlapSign } from './timing.ts'
 
 export interface GearSignsProps extends GearSignProps {
@@ -30,6 +31,7 @@ export function GearSigns(props: GearSignsProps) {
       {compound && <Compound {...props} />}
       {forces && <Forces {...props} />}
       {timing && <Timing {...props} />}
+      {props.sparking > 0 && <Sparks {...props} />}
     </>
   )
 }
@@ -81,6 +83,19 @@ function Timing(props: GearSignsProps) {
     const overlap = timingSign(bodies.machine)
     return overlap && overlapSign(bodies.layout, overlap, paint)
   }, [bodies, paint])
+  return sign && <SignObject {...props} sign={sign} />
+}
+
+function Sparks(props: GearSignsProps) {
+  const { loop, bodies, sparking, wake } = props
+  const canvas = loop.renderer.domElement
+  const paint = useKept(sparkPaint)
+  const { motor } = bodies.layout
+  const sign = useMemo(() => motor && sparkSign(motor, paint, canvas), [motor, paint, canvas])
+  useEffect(() => {
+    sign?.setIndex(sparking)
+    wake()
+  }, [sign, sparking, wake])
   return sign && <SignObject {...props} sign={sign} />
 }
 
