@@ -2,7 +2,8 @@ import { TIME } from '../numeric/dormand-prince.ts'
 import { advance } from '../numeric/event-steps.ts'
 import type { PeriodMap } from '../numeric/shooting.ts'
 import { closePeriod } from '../numeric/shooting.ts'
-import type { Circuit } from './circuit.ts'
+import { brent } from '../numeric/brent.ts'
+import type { Chopper, Circuit } from './circuit.ts'
 import type { CurrentCycle } from './cycle.ts'
 import { clearCycle } from './cycle.ts'
 import { solveDirect } from './steady-direct.ts'
@@ -42,12 +43,34 @@ export function solveCycle(
   }
   const { solver, map } = work
   solver.network.connected = connected
-  solver.network.limited = false
   solver.run.stepper.y.fill(0)
   solver.run.stepper.y[SPEED] = speed
-  guessStart(map, solver.network, solver.run.stepper.y)
-  closePeriod(map)
+  const { chopper } = circuit
+  const duty = chopper?.duty ?? 1
+  const excess = peakAt(map, solver, duty) - (chopper?.currentLimit ?? Infinity)
+  if (chopper && excess > 0) holdLimit(map, solver, chopper, excess)
   fill(cycle, solver)
+}
+
+/** Largest current of the period that repeats itself at a duty [A] */
+function peakAt(map: PeriodMap, { network, run, extremes }: SteadyNetwork, duty: number): number {
+  network.duty = duty
+  guessStart(map, network, run.stepper.y)
+  closePeriod(map)
+  return extremes.peak
+}
+
+/** Least part of the duty that is tried */
+const LEAST_PART = 1e-3
+const ROOT = 1e-14
+
+/** Takes the duty at which the crest of the current just reaches the limit, as far as the switch has a say in it. */
+function holdLimit(map: PeriodMap, solver: SteadyNetwork, chopper: Chopper, excess: number): void {
+  const { duty, currentLimit } = chopper
+  const curve = { at: (part: number) => peakAt(map, solver, part) - currentLimit }
+  const least = LEAST_PART * duty
+  const shortfall = curve.at(least)
+  if (shortfall < 0) curve.at(brent(curve, least, duty, shortfall, excess, ROOT))
 }
 
 const mapOf = (solver: SteadyNetwork): PeriodMap =>
@@ -71,6 +94,7 @@ function fill(cycle: CurrentCycle, { network, run, extremes }: SteadyNetwork): v
   const { y } = run.stepper
   const period = periodOf(network)
   const alternates = network.circuit.rectifier === 'none' && network.alternating
+  cycle.duty = network.duty
   cycle.mean = y[sum.MEAN]! / period
   cycle.square = y[sum.SQUARE]! / period
   cycle.peak = extremes.peak

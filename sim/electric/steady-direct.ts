@@ -24,9 +24,9 @@ export function solveDirect(
       : (winding.emfConstant * i * speed) / (1 + i / winding.saturationCurrent)
   const voltage = connected ? source.emf - winding.brushDrop - circuit.diodeDrops : 0
   const excess = (i: number): number => voltage - emfOf(i) - resistance * i
-  // At no current all that is left over drives it, and no current can be more than without any emf.
-  const most = (voltage + Math.abs(emfOf(voltage / resistance))) / resistance
-  const i = excess(0) > 0 ? brent({ at: excess }, 0, most, excess(0), excess(most), ROOT) : 0
+  const most = mostCurrent(circuit, speed, voltage)
+  const i =
+    excess(0) > 0 && excess(most) < 0 ? brent({ at: excess }, 0, most, excess(0), excess(most), ROOT) : 0
   if (chopper && i > chopper.currentLimit) return false
   const k = winding.emfConstant
   cycle.mean = i
@@ -39,4 +39,18 @@ export function solveDirect(
   cycle.sourceSquare = i * i
   cycle.sourcePower = source.emf * i
   return true
+}
+
+/** Beyond it a motor turned the wrong way excites itself without end, and no current is steady. */
+const RUNAWAY = 1e3
+
+/** A current that a steady one cannot exceed [A] */
+function mostCurrent({ source, winding }: Circuit, speed: number, voltage: number): number {
+  const resistance = source.resistance + winding.resistance
+  if (winding.kind === 'permanent-magnet')
+    return voltage / resistance + Math.abs(winding.emfConstant * speed) / resistance
+  if (speed >= 0) return voltage / resistance
+  const { emfConstant: k, saturationCurrent: is } = winding
+  const driving = Math.min(-k * is * speed, RUNAWAY * voltage)
+  return (voltage + driving) / resistance
 }

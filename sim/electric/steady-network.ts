@@ -58,6 +58,8 @@ export interface Extremes extends Witness {
 
 export function newSteadyNetwork(circuit: Circuit): SteadyNetwork {
   const network = newNetwork(circuit, true)
+  // Where the limit acts, the period that repeats itself is sought by its duty.
+  network.currentLimit = Infinity
   const stepper = newStepper(SIZE, FREE, SPEED)
   stepper.tolerance = TOLERANCE
   stepper.sizes.fill(SMALL * network.currentSize)

@@ -136,7 +136,7 @@ export function passNetworkInstant(network: WaveNetwork, y: Float64Array): void 
       network.periods++
       network.limited = network.limited && !network.closed
       closeSwitch(network)
-    } else if (chopper.duty < 1 && time >= (network.periods + chopper.duty) * chopper.period)
+    } else if (network.duty < 1 && time >= (network.periods + network.duty) * chopper.period)
       openSwitch(network, y)
   }
   scheduleNetwork(network, time)
@@ -144,7 +144,7 @@ export function passNetworkInstant(network: WaveNetwork, y: Float64Array): void 
 }
 
 const isSwitched = (network: WaveNetwork): boolean =>
-  !network.averaged && ((network.circuit.chopper?.duty ?? 1) < 1 || network.limited)
+  !network.averaged && (network.duty < 1 || network.limited)
 
 /** The next half cycle begins; where the frame turns over with it, what is told in it changes its sign. */
 function turnOver(network: WaveNetwork, y: Float64Array): void {
@@ -171,9 +171,9 @@ export function scheduleNetwork(network: WaveNetwork, time: number): void {
   if (triac && !network.gate)
     next = Math.min(next, network.origin + triac.firingAngle / source.angularFrequency)
   if (chopper && isSwitched(network)) {
-    const opening = (network.periods + chopper.duty) * chopper.period
+    const opening = (network.periods + network.duty) * chopper.period
     next = Math.min(next, (network.periods + 1) * chopper.period)
-    if (network.closed && chopper.duty < 1 && opening > time) next = Math.min(next, opening)
+    if (network.closed && network.duty < 1 && opening > time) next = Math.min(next, opening)
   }
   network.nextInstant = next
 }

@@ -8,6 +8,8 @@ import { MOTOR, smoothed, SOURCE } from './wave-network.ts'
  */
 export function disconnect(network: WaveNetwork, y: Float64Array): void {
   network.connected = false
+  // A short by the legs does not ask which way its current runs, until it has to be broken.
+  if (network.feed === 'shorted') network.turn = y[SOURCE]! < 0 ? -1 : 1
   if (network.alternating) return
   if (network.feed === 'series' && network.circuit.chopper) network.path = 'freewheel'
   else if (network.feed === 'series') {

@@ -58,7 +58,7 @@ function guardStart(out: Float64Array, network: WaveNetwork, y: Float64Array): v
   const opposing = emfAtRest(network, y)
   const { brushDrop } = circuit.winding
   if (smoothed(network)) {
-    const duty = network.averaged && circuit.chopper ? circuit.chopper.duty : 1
+    const duty = network.averaged ? network.duty : 1
     const v = duty * (y[CAPACITOR]! - switchDrop(network))
     const given = v - (1 - duty) * (circuit.chopper?.freewheelDrop ?? 0)
     if (network.closed) out[CURRENT] = (opposing + brushDrop - given) / voltageSize
@@ -75,9 +75,8 @@ function guardStart(out: Float64Array, network: WaveNetwork, y: Float64Array): v
 function guardCurrent(out: Float64Array, network: WaveNetwork, y: Float64Array): void {
   const { circuit, currentSize, path, sense } = network
   out[CURRENT] = (sense * y[MOTOR]!) / currentSize
-  const { chopper } = circuit
-  if (chopper && sense > 0 && path !== 'freewheel' && path !== 'legs' && !network.averaged)
-    if (chopper.currentLimit < Infinity) out[BACK] = (chopper.currentLimit - y[MOTOR]!) / currentSize
+  if (network.currentLimit < Infinity && sense > 0 && path !== 'freewheel' && path !== 'legs')
+    out[BACK] = (network.currentLimit - y[MOTOR]!) / currentSize
   if (network.hasLegs && path === 'capacitor')
     out[EMPTY] = (y[CAPACITOR]! + circuit.diodeDrops) / network.voltageSize
 }

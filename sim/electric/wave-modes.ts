@@ -23,9 +23,9 @@ export function setLoops(network: WaveNetwork): void {
 }
 
 function setTapped(network: WaveNetwork): void {
-  const { loops, sense, averaged } = network
+  const { loops, sense } = network
   const { chopper } = network.circuit
-  const duty = averaged && chopper ? chopper.duty : 1
+  const duty = network.averaged ? network.duty : 1
   loops.tapped = duty
   loops.switched = duty * sense * switchDrop(network)
   loops.freewheel = (1 - duty) * sense * (chopper?.freewheelDrop ?? 0)

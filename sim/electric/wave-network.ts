@@ -50,6 +50,9 @@ export interface WaveNetwork {
   readonly hasLegs: boolean
   /** Whether the chopper is treated as a transformer of direct current with ratio `duty` */
   readonly averaged: boolean
+  /** Part of a chopper's period with its switch closed, and the motor current that opens it before [A] */
+  duty: number
+  currentLimit: number
   connected: boolean
   /** Half cycles since the start, and the time at which the present one began [s] */
   count: number
@@ -101,6 +104,8 @@ export function newNetwork(circuit: Circuit, averaged = false): WaveNetwork {
       motorInductance > winding.inductance,
     hasLegs: rectifier === 'bridge' || rectifier === 'half-wave-freewheel',
     averaged: averaged && circuit.capacitance > 0,
+    duty: circuit.chopper?.duty ?? 1,
+    currentLimit: circuit.chopper?.currentLimit ?? Infinity,
     connected: true,
     count: 0,
     origin: 0,
@@ -143,5 +148,5 @@ export const quadratureAt = (network: WaveNetwork, time: number): number =>
 /** Drop of the chopper's closed switch [V]: a relay bridges it at full duty, unless the limit has let go of it. */
 export const switchDrop = (network: WaveNetwork): number => {
   const { chopper } = network.circuit
-  return chopper && (chopper.duty < 1 || network.limited) ? chopper.switchDrop : 0
+  return chopper && (network.duty < 1 || network.limited) ? chopper.switchDrop : 0
 }

@@ -2,7 +2,7 @@ import { TIME } from '../numeric/dormand-prince.ts'
 import { scheduleNetwork } from './wave-changes.ts'
 import { setLoops } from './wave-modes.ts'
 import type { WaveNetwork } from './wave-network.ts'
-import { CAPACITOR, emfAt, hasImpedance, MOTOR, smoothed, SOURCE } from './wave-network.ts'
+import { CAPACITOR, canFeed, emfAt, hasImpedance, MOTOR, smoothed, SOURCE } from './wave-network.ts'
 
 /**
  * Puts the network at the time in y [s], 0 being a mains zero and the start of a chopper's period, with the currents
@@ -28,15 +28,19 @@ export function startNetwork(network: WaveNetwork, y: Float64Array): void {
 function chooseMode(network: WaveNetwork, y: Float64Array): void {
   const i = y[MOTOR]!
   network.sense = i === 0 ? 0 : i > 0 ? 1 : -1
-  if (smoothed(network)) {
-    network.feed = y[SOURCE] === 0 ? 'open' : 'charging'
-    if (y[SOURCE]! < 0) network.turn = -1
-    const empty = network.hasLegs && y[CAPACITOR]! <= -network.circuit.diodeDrops
-    if (i === 0) network.path = 'still'
-    else network.path = empty ? 'legs' : 'capacitor'
-    return
-  }
-  chooseSeries(network, y)
+  if (smoothed(network)) chooseSmoothed(network, y)
+  else chooseSeries(network, y)
+}
+
+/** An empty capacitor whose motor still draws current is held there by the legs, which short the source. */
+function chooseSmoothed(network: WaveNetwork, y: Float64Array): void {
+  const i = y[MOTOR]!
+  const isEmpty = network.hasLegs && i > 0 && y[CAPACITOR]! <= -network.circuit.diodeDrops
+  if (y[SOURCE]! < 0) network.turn = -1
+  network.feed = y[SOURCE] === 0 ? 'open' : 'charging'
+  if (i === 0) network.path = 'still'
+  else network.path = isEmpty ? 'legs' : 'capacitor'
+  if (isEmpty && (network.feed === 'charging' || canFeed(network))) network.feed = 'shorted'
 }
 
 /** A source that does not carry the motor's current is shorted by the legs, or waits for its triac. */

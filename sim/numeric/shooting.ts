@@ -43,33 +43,71 @@ export const newSearch = (): Search => ({
 /** Met to this part of the ordinary sizes. */
 const MET = 1e-12
 const NEARLY_MET = 1e-9
-const MOST_ROUNDS = 16
+const MOST_ROUNDS = 24
+/** A miss of so many ordinary sizes is on its way out of all bounds. */
+const RUNAWAY = 1e3
 /** Periods one after the other, where secants do not close */
 const MOST_PERIODS = 2000
 
 /**
- * Finds the start that comes back. The map is taken for affine and its Jacobian learnt from what each move changed
- * (C. G. Broyden, Mathematics of Computation 19 (1965) 577, from memory), beginning with a map that forgets its start;
- * in one dimension that is the secant. Where that does not close, periods follow each other as they would in time.
+ * Finds the start that comes back. One number is sought by secants that stay within a bracket once there is one. Of
+ * several the map is taken for affine and its Jacobian learnt from what each move changed (C. G. Broyden, Mathematics
+ * of Computation 19 (1965) 577, from memory), beginning with a map that forgets its start. Where that does not close,
+ * periods follow each other as they would in time.
  */
 export function closePeriod(map: PeriodMap): void {
   const { search } = map
   search.passes = 0
   measure(map)
-  if (search.worst <= MET) return
+  if (map.unknowns === 1) closeOne(map)
+  if (map.unknowns > 1 && search.worst > MET) closeSeveral(map)
+  for (let n = 0; n < MOST_PERIODS && search.worst > NEARLY_MET && search.worst < RUNAWAY; n++) {
+    map.start.set(map.end)
+    measure(map)
+  }
+}
+
+/** Factor by which a move grows while no bracket is found and secants lead nowhere. */
+const GROWTH = 4
+
+function closeOne(map: PeriodMap): void {
+  const { search, start } = map
+  let [low, high] = [-Infinity, Infinity]
+  let [last, lastMiss] = [Number.NaN, Number.NaN]
+  let move = 0
+  let best = search.worst
+  for (let round = 0; round < MOST_ROUNDS && isOpen(map); round++) {
+    if (best <= NEARLY_MET && search.worst > best / 2 && round > 1) return
+    best = Math.min(best, search.worst)
+    const at = start[0]! / map.sizes[0]!
+    const miss = search.miss[0]!
+    if (miss > 0) low = at
+    else high = at
+    const slope = (miss - lastMiss) / (at - last)
+    let next = slope < 0 ? at - miss / slope : at + (GROWTH * move || miss)
+    if (round === 0) next = at + miss
+    if (!(next > low && next < high)) next = high - low < Infinity ? (low + high) / 2 : at + GROWTH * miss
+    last = at
+    lastMiss = miss
+    start[0] = Math.min(map.most[0]!, Math.max(map.least[0]!, next * map.sizes[0]!))
+    move = start[0] / map.sizes[0]! - at
+    measure(map)
+    if (map.unknowns > 1) return
+  }
+}
+
+const isOpen = ({ search }: PeriodMap): boolean => search.worst > MET && search.worst < RUNAWAY
+
+function closeSeveral(map: PeriodMap): void {
+  const { search } = map
   forget(map)
   let best = search.worst
-  for (let round = 0; round < MOST_ROUNDS; round++) {
+  for (let round = 0; round < MOST_ROUNDS && isOpen(map); round++) {
     moveStart(map)
     measure(map)
-    if (search.worst <= MET) return
     if (best <= NEARLY_MET && search.worst >= best / 2) return
     best = Math.min(best, search.worst)
     learn(map)
-  }
-  for (let n = 0; n < MOST_PERIODS && search.worst > NEARLY_MET; n++) {
-    map.start.set(map.end)
-    measure(map)
   }
 }
 

@@ -15,7 +15,7 @@ import { advance, newEventRun } from '../numeric/event-steps.ts'
 import { TURN } from '../quantity/constants.ts'
 import { fieldEnergy } from './waveform-powers.ts'
 import { loadShaft, newShaft, settleShaft } from './waveform-shaft.ts'
-import { ANGLE, ARC, COUPLED, FUSE, STATE_SIZE } from './waveform-state.ts'
+import { ANGLE, ARC, COUPLED, FUSE, STATE_SIZE, STORED } from './waveform-state.ts'
 import type { WaveParts } from './waveform-system.ts'
 import { newWaveSystem } from './waveform-system.ts'
 
@@ -171,7 +171,9 @@ function melt(run: WaveRun): void {
 function breakContact(run: WaveRun): void {
   const before = storedEnergy(run)
   disconnect(run.parts.network, run.y)
-  run.y[ARC]! += before - storedEnergy(run)
+  const lost = before - storedEnergy(run)
+  run.y[ARC]! += lost
+  run.y[STORED]! -= lost
 }
 
 /** In inductances, capacitor and turning masses, from the state alone [J] */
