@@ -1,5 +1,5 @@
 import { compileDrive } from '../drive/drive.ts'
-import { meltingSquare } from '../drive/protection.ts'
+import { meltingSquare } from '../drive/melting.ts'
 import type { Reading } from '../drive/reading.ts'
 import { newReading, readAt } from '../drive/reading.ts'
 import { fanConductance } from '../heat/conductance.ts'
@@ -44,7 +44,7 @@ const PER_CENT = 1e-2
 export function writeRunning(point: HeatPoint, source: HeatSource, winding: number, body: number): void {
   const { machine, thermal, input } = source
   const drive = compileDrive(machine, { winding, magnet: body })
-  point.speed = followedSpeed(drive, input, point.before)
+  point.speed = source.held ? 0 : followedSpeed(drive, input, point.before)
   const { reading } = point
   readAt(reading, drive, input, input.sense * point.speed, 0)
   const brush = reading.brushLoss * thermal.brushHeatToWinding * PER_CENT

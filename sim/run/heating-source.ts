@@ -5,6 +5,8 @@ import type { Machine, Thermal } from '../machine/machine.ts'
 export interface HeatingConditions {
   /** Whether the fan's air passes; true where left out */
   readonly fanCools?: boolean
+  /** Whether the shaft is held, whatever the motor can; false where left out */
+  readonly held?: boolean
 }
 
 /** A machine with what it is told to do, as something that warms itself. */
@@ -14,6 +16,8 @@ export interface HeatSource {
   readonly input: DriveInput
   /** Where the air's way is shut the fan takes the same torque and cools nothing */
   readonly fanCools: boolean
+  /** Whether the shaft is held */
+  readonly held: boolean
   /** Solved points, where the currents of the setting take long to solve; otherwise null */
   readonly nodes: HeatNodes | null
 }
@@ -36,12 +40,12 @@ export const COLUMNS = 5
 export function heatSource(
   machine: Machine,
   input: DriveInput,
-  { fanCools = true }: HeatingConditions = {},
+  { fanCools = true, held = false }: HeatingConditions = {},
 ): HeatSource | null {
   const { thermal } = machine
   if (!thermal) return null
   const isSlow = Boolean(compileDrive(machine).tables[input.setting])
-  return { machine, thermal, input, fanCools, nodes: isSlow ? newHeatNodes(machine, thermal) : null }
+  return { machine, thermal, input, fanCools, held, nodes: isSlow ? newHeatNodes(machine, thermal) : null }
 }
 
 const newHeatNodes = ({ motor }: Machine, { magnetCoefficient }: Thermal): HeatNodes => ({

@@ -156,10 +156,10 @@ function warmProtection(heating: Heating): void {
   heating.warmth = fuseWarmth(warmth, current, protection.current, stepper.span, protection.timeConstant)
 }
 
-/** A jam is no stall: it holds the machine whatever the motor can. */
+/** A jam is no stall, nor is a shaft that is held: it holds the machine whatever the motor can. */
 function noteStall(heating: Heating, time: number): void {
   const { on, source } = heating.equations
-  if (!on || !source.input.connected || source.input.jammed !== 'none') return
+  if (!on || !source.input.connected || source.input.jammed !== 'none' || source.held) return
   heating.stalled = Math.min(heating.stalled, time)
 }
 

@@ -141,6 +141,20 @@ describe('a jammed boot cleaner', () => {
   })
 })
 
+test('a shaft that is held warms like one that a jam holds', () => {
+  const jammed = run(bootCleaner, input(4, 0, { jammed: 'left' }), { duration: 100, parts: 10 })
+  const held = run(bootCleaner, input(4), { duration: 100, parts: 10, held: true })
+  expect(held.columns).toEqual(jammed.columns)
+  expect(held.stalled).toBe(Infinity)
+})
+
+test('four hours take no more than eighty steps', () => {
+  const heating = newHeating(heatSource(bootCleaner, input(4))!, { winding: 21, case: 21 }, 14_400, 1, false)
+  completed(stretch(heating, true, 14_400))
+  expect(heating.stepper.y[0]).toBe(14_400)
+  expect(heating.steps).toBeLessThan(80)
+})
+
 describe('a winding passes its class', () => {
   test('at the moment that a slower solution has between two of its own', () => {
     const slow = slowHeating(ventOpener, input(2), 20, 160)
