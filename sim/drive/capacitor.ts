@@ -1,20 +1,18 @@
-import type { Circuit, MagnetWinding } from '../electric/circuit.ts'
+import type { CapacitorLink } from './capacitor-link.ts'
 import type { Drive } from './drive.ts'
 import type { DriveInput } from './input.ts'
 import type { DriveState } from './state.ts'
 import type { Work } from './work.ts'
 
 /**
- * A smoothing capacitor that the supply has left. It drives the motor through the chopper, which counts as a
- * transformer of direct current: while its voltage d v is above emf and drops, i = (d v - drops - E)/R; a motor
- * that coasts faster charges it where no chopper stands between. The winding's inductance is left out, since
- * its current settles within milliseconds.
+ * Sets the currents of a smoothing capacitor that the supply has left: while its voltage at the motor is above emf and
+ * drops, i = (ratio v - drops - E)/R; a motor that coasts faster charges it where nothing hinders that. The winding's
+ * inductance is left out, since its current settles within milliseconds.
  */
-export function runOnCapacitor(work: Work, circuit: Circuit, winding: MagnetWinding): void {
+export function runOnCapacitor(work: Work, link: CapacitorLink): void {
   const { cycle, capacitorVoltage: v } = work
-  setSurplus(work, circuit, winding)
-  const current = work.surplus / winding.resistance
-  const ratio = transformed(circuit)
+  findSurplus(work, link)
+  const current = work.surplus / link.winding.resistance
   cycle.mean = current
   cycle.square = current * current
   cycle.peak = Math.abs(current)
@@ -22,26 +20,18 @@ export function runOnCapacitor(work: Work, circuit: Circuit, winding: MagnetWind
   cycle.conducting = Math.sign(current)
   cycle.capacitorMean = v
   cycle.capacitorSquare = v * v
-  if (circuit.chopper) {
-    cycle.switchMean = circuit.chopper.duty < 1 ? ratio * current : 0
-    cycle.freewheelMean = (1 - ratio) * current
-  }
-  work.capacitorPower = -ratio * v * current - (v * v) / circuit.bleedResistance
+  cycle.switchMean = link.switchPart * current
+  cycle.freewheelMean = link.freewheelPart * current
+  work.capacitorPower = -link.ratio * v * current - (v * v) / link.bleedResistance
 }
 
-const transformed = ({ chopper }: Circuit): number => chopper?.duty ?? 1
-
-/** Sets work.surplus to the voltage that drives the current through the winding, negative for one that flows back. */
-function setSurplus(work: Work, circuit: Circuit, winding: MagnetWinding): void {
-  const { chopper } = circuit
-  const ratio = transformed(circuit)
-  const emf = winding.emfConstant * work.speed
-  const switched = chopper && ratio < 1 ? ratio * chopper.switchDrop : 0
-  const drops = switched + (1 - ratio) * (chopper?.freewheelDrop ?? 0)
-  const over = ratio * work.capacitorVoltage - drops - emf
+/** Sets work.surplus to the voltage that drives the motor's current, negative for one that flows back. */
+function findSurplus(work: Work, link: CapacitorLink): void {
+  const { emfConstant, brushDrop } = link.winding
+  const over = link.ratio * work.capacitorVoltage - link.drops - emfConstant * work.speed
   work.surplus = 0
-  if (over > winding.brushDrop) work.surplus = over - winding.brushDrop
-  else if (!chopper && over < -winding.brushDrop) work.surplus = over + winding.brushDrop
+  if (over > brushDrop) work.surplus = over - brushDrop
+  else if (link.isTwoWay && over < -brushDrop) work.surplus = over + brushDrop
 }
 
 /** Longest stretch over which capacitor and motor exchange charge at one speed [s]. Our choice. */
@@ -49,9 +39,8 @@ const LONGEST = 1e-3
 
 /** Whether a charged capacitor that the supply has left matters to the motion. */
 export function isOnCapacitor(drive: Drive, input: DriveInput): boolean {
-  const { work } = drive
-  const circuit = drive.circuits[input.setting]
-  return !work.live && work.capacitorVoltage > 0 && (circuit?.capacitance ?? 0) > 0
+  const { work, capacitorLinks } = drive
+  return !work.live && work.capacitorVoltage > 0 && !!capacitorLinks[input.setting]
 }
 
 /**
@@ -61,13 +50,12 @@ export function isOnCapacitor(drive: Drive, input: DriveInput): boolean {
  */
 export function holdCurrent(drive: Drive, input: DriveInput): void {
   const { work } = drive
-  const circuit = drive.circuits[input.setting]
+  const link = drive.capacitorLinks[input.setting]
   if (work.span > LONGEST) work.span = LONGEST
-  if (circuit?.winding.kind !== 'permanent-magnet') return
-  const { winding, capacitance } = circuit
-  const { emfConstant: k, resistance } = winding
-  setSurplus(work, circuit, winding)
-  const ratio = transformed(circuit)
+  if (!link) return
+  const { ratio, capacitance } = link
+  const { emfConstant: k, resistance } = link.winding
+  findSurplus(work, link)
   const rate = ((ratio * ratio) / capacitance + (k * k) / drive.leastInertia) / resistance
   const charge = (work.surplus * -Math.expm1(-rate * work.span)) / (rate * resistance)
   work.capacitorCurrent = (ratio * charge) / work.span
@@ -77,14 +65,16 @@ export function holdCurrent(drive: Drive, input: DriveInput): void {
 /** Takes from the capacitor what has passed in work.span, to the motor and through the bleed resistor. */
 export function discharge(drive: Drive, input: DriveInput): void {
   const { work } = drive
-  const circuit = drive.circuits[input.setting]
-  if (!circuit) return
-  const { capacitance, bleedResistance } = circuit
-  const left = work.capacitorVoltage - (work.capacitorCurrent * work.span) / capacitance
-  work.capacitorVoltage = Math.max(0, left) * Math.exp(-work.span / (bleedResistance * capacitance))
+  const link = drive.capacitorLinks[input.setting]
+  if (!link) return
+  const left = work.capacitorVoltage - (work.capacitorCurrent * work.span) / link.capacitance
+  work.capacitorVoltage = 0
+  if (left > 0)
+    work.capacitorVoltage = left * Math.exp(-work.span / (link.bleedResistance * link.capacitance))
 }
 
 /** Keeps in the state what the capacitor holds after a step. */
 export function keepCapacitor(state: DriveState, { work }: Drive): void {
-  state.capacitorVoltage = work.live ? work.cycle.capacitorMean : work.capacitorVoltage
+  if (work.live) state.capacitorVoltage = work.cycle.capacitorMean
+  else state.capacitorVoltage = work.capacitorVoltage
 }

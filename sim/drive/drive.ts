@@ -7,6 +7,8 @@ import { wheelDrivingEfficiency, wormDrivingEfficiency } from '../gear/efficienc
 import { lead } from '../gear/proportions.ts'
 import type { Gearing, Load, Machine, Supply } from '../machine/machine.ts'
 import { radians, radPerSecond } from '../quantity/convert.ts'
+import type { CapacitorLink } from './capacitor-link.ts'
+import { capacitorLinkOf } from './capacitor-link.ts'
 import type { Warmth } from './circuits.ts'
 import { compileCircuits, DESCRIBED_WARMTH, turnsRatio } from './circuits.ts'
 import { bridgeOf, chopperOf, tableOf } from './closed-forms.ts'
@@ -60,6 +62,8 @@ export interface Drive {
   readonly bridges: readonly (BridgeCircuit | null)[]
   readonly choppers: readonly (ChopperCircuit | null)[]
   readonly tables: readonly (CycleTable | null)[]
+  /** One per step each, null without a smoothing capacitor */
+  readonly capacitorLinks: readonly (CapacitorLink | null)[]
   /** One per step behind a transformer, otherwise empty: its mains side */
   readonly primaries: readonly Primary[]
   /** One per step of a crank, otherwise empty [rad/s] */
@@ -129,7 +133,10 @@ function compileMesh(gearing: Gearing): Pick<Drive, 'forwardEfficiency' | 'backw
   }
 }
 
-type Electric = Pick<Drive, 'circuits' | 'bridges' | 'choppers' | 'tables' | 'primaries' | 'crankSpeeds'>
+type Electric = Pick<
+  Drive,
+  'circuits' | 'bridges' | 'choppers' | 'tables' | 'capacitorLinks' | 'primaries' | 'crankSpeeds'
+>
 
 function compileElectric(machine: Machine, warmth: Warmth): Electric {
   const { supply, control } = machine
@@ -139,6 +146,7 @@ function compileElectric(machine: Machine, warmth: Warmth): Electric {
     bridges: circuits.map(bridgeOf),
     choppers: circuits.map(chopperOf),
     tables: circuits.map(tableOf),
+    capacitorLinks: circuits.map(capacitorLinkOf),
     primaries: circuits.length > 0 ? compilePrimaries(machine) : [],
     crankSpeeds:
       supply.kind === 'crank' && control.kind === 'crank'

@@ -4,6 +4,7 @@ import type { Circuit, MagnetWinding } from '../electric/circuit.ts'
 import type { CycleTable } from '../electric/cycle-table.ts'
 import { lookUpCycle, solveTabulated } from '../electric/cycle-table.ts'
 import { circulate, clearCycle } from '../electric/cycle.ts'
+import type { CapacitorLink } from './capacitor-link.ts'
 import { runOnCapacitor } from './capacitor.ts'
 import type { Drive } from './drive.ts'
 import type { DriveInput } from './input.ts'
@@ -20,7 +21,7 @@ export function solveTorque(drive: Drive, input: DriveInput): void {
   work.capacitorPower = 0
   if (!circuit) clearCycle(work.cycle)
   else if (work.live) solveFed(drive, input.setting, circuit)
-  else solveIdle(work, circuit)
+  else solveIdle(work, circuit, drive.capacitorLinks[input.setting] ?? null)
   work.torque = work.cycle.torque
 }
 
@@ -49,13 +50,13 @@ function solveWithTable({ cycle, exact, speed }: Work, table: CycleTable): void 
  * Without a source: a charged capacitor drives the motor, and a motor with magnets that is turned the wrong way
  * drives a current through the diodes. A series motor without a source has no field.
  */
-function solveIdle(work: Work, circuit: Circuit): void {
+function solveIdle(work: Work, circuit: Circuit, link: CapacitorLink | null): void {
   const { cycle } = work
   const { winding, rectifier, chopper } = circuit
   clearCycle(cycle)
   if (winding.kind !== 'permanent-magnet') return
   oppose(work, winding)
-  if (circuit.capacitance > 0 && work.capacitorVoltage > 0) runOnCapacitor(work, circuit, winding)
+  if (link && work.capacitorVoltage > 0) runOnCapacitor(work, link)
   else if (rectifier === 'bridge' || rectifier === 'half-wave-freewheel') {
     cycle.opposing += circuit.diodeDrops
     circulate(cycle, winding)

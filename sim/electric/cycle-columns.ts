@@ -1,7 +1,7 @@
 import type { CurrentCycle } from './cycle.ts'
 
 /** Columns of a table of period means. */
-export const TORQUE = 0
+const TORQUE = 0
 const MEAN = 1
 const SQUARE = 2
 /** Source power less what becomes torque at the speed [W] */

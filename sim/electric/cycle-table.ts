@@ -1,6 +1,6 @@
 import type { Circuit } from './circuit.ts'
 import type { CurrentCycle } from './cycle.ts'
-import { COLUMNS, storeCycle, takeCycle, TORQUE, WATCHED } from './cycle-columns.ts'
+import { COLUMNS, storeCycle, takeCycle, WATCHED } from './cycle-columns.ts'
 import type { SeriesCircuit } from './series-cycle.ts'
 import { seriesOf, solveSeries } from './series-cycle.ts'
 import type { SteadyWork } from './steady-cycle.ts'
@@ -32,6 +32,10 @@ export interface CycleTable {
   rows: Float64Array
   /** Cells in use, with the empty one at 0 */
   used: number
+  /** The stretch at hand: where it begins and how long it is [rad/s]; a place in it, counted in points */
+  low: number
+  span: number
+  place: number
   readonly weights: Float64Array
   readonly sums: Float64Array
 }
@@ -61,6 +65,9 @@ export const newCycleTable = (circuit: Circuit, width: number): CycleTable => ({
   isFine: new Uint8Array(MOST_CELLS),
   rows: new Float64Array(0),
   used: 1,
+  low: 0,
+  span: 0,
+  place: 0,
   weights: new Float64Array(POINTS),
   sums: new Float64Array(COLUMNS),
 })
@@ -77,36 +84,35 @@ export function solveTabulated(cycle: CurrentCycle, table: CycleTable): void {
 
 /** Fills the means at table.speed from the cells, which are made where they are missing. */
 export function lookUpCycle(cycle: CurrentCycle, table: CycleTable): void {
-  const { speed, width, wide, halves, isFine } = table
-  const place = Math.floor(speed / width)
-  const n = place + CELLS_BELOW
+  const { width, wide, halves, isFine } = table
+  const n = Math.floor(table.speed / width) + CELLS_BELOW
   if (!(n >= 0 && n < wide.length)) {
     solveTabulated(cycle, table)
     return
   }
   makeRoom(table)
-  let low = place * width
-  let span = width
+  table.low = (n - CELLS_BELOW) * width
+  table.span = width
   let cell = wide[n]!
   if (cell === 0) {
-    cell = addWide(cycle, table, low)
+    cell = addWide(cycle, table)
     wide[n] = cell
   }
   while (isFine[cell] === 0) {
-    span /= 2
-    const upper = speed >= low + span ? 1 : 0
-    if (upper === 1) low += span
+    table.span /= 2
+    const upper = table.speed >= table.low + table.span ? 1 : 0
+    if (upper === 1) table.low += table.span
     let half = halves[2 * cell + upper]!
     if (half === 0) {
-      half = addHalf(cycle, table, cell, upper, low, span)
+      half = addHalf(cycle, table, cell, upper)
       halves[2 * cell + upper] = half
     }
     cell = half
   }
-  interpolate(cycle, table, cell, low, span)
+  interpolate(cycle, table, cell)
 }
 
-/** A cell not in use yet. Without any left all are let go, which a speed that goes to and fro never needs. */
+/** A cell not in use yet. */
 function freeCell(table: CycleTable): number {
   if (table.rows.length === 0) table.rows = new Float64Array(MOST_CELLS * POINTS * COLUMNS)
   const cell = table.used
@@ -117,73 +123,80 @@ function freeCell(table: CycleTable): number {
   return cell
 }
 
-/** Room for one wide cell with all halvings down to one speed. */
+/**
+ * Room for a wide cell with all halvings down to one speed: without it all cells are let go, which no drive that has
+ * a regime or two needs.
+ */
 function makeRoom(table: CycleTable): void {
   if (table.used + MOST_HALVINGS + 1 <= MOST_CELLS) return
   table.used = 1
   table.wide.fill(0)
 }
 
-function solveRow(cycle: CurrentCycle, table: CycleTable, cell: number, point: number, speed: number): void {
+/** Solves what stands at one point of a cell in the present stretch. */
+function solveRow(cycle: CurrentCycle, table: CycleTable, cell: number, point: number): void {
   const asked = table.speed
-  table.speed = speed
+  table.speed = table.low + (table.span * point) / LAST
   solveTabulated(cycle, table)
+  storeCycle(table.rows, (cell * POINTS + point) * COLUMNS, cycle, table.speed)
   table.speed = asked
-  storeCycle(table.rows, (cell * POINTS + point) * COLUMNS, cycle, speed)
 }
 
-function addWide(cycle: CurrentCycle, table: CycleTable, low: number): number {
+function addWide(cycle: CurrentCycle, table: CycleTable): number {
   const cell = freeCell(table)
-  for (let point = 0; point < POINTS; point++)
-    solveRow(cycle, table, cell, point, low + (table.width * point) / LAST)
+  for (let point = 0; point < POINTS; point++) solveRow(cycle, table, cell, point)
   return cell
 }
 
 /** Of the seven solutions of a half four are those of the whole; the other three tell how good that was. */
-function addHalf(
-  cycle: CurrentCycle,
-  table: CycleTable,
-  whole: number,
-  upper: number,
-  low: number,
-  span: number,
-): number {
-  const { rows } = table
+function addHalf(cycle: CurrentCycle, table: CycleTable, whole: number, upper: number): number {
   const cell = freeCell(table)
-  const size = COLUMNS
   for (let point = 0; point < POINTS; point += 2) {
-    const from = (whole * POINTS + (LAST / 2) * upper + point / 2) * size
-    rows.copyWithin((cell * POINTS + point) * size, from, from + size)
+    const from = (whole * POINTS + (LAST / 2) * upper + point / 2) * COLUMNS
+    table.rows.copyWithin((cell * POINTS + point) * COLUMNS, from, from + COLUMNS)
   }
-  for (let point = 1; point < POINTS; point += 2)
-    solveRow(cycle, table, cell, point, low + (span * point) / LAST)
-  const narrowest = span <= table.width / 2 ** MOST_HALVINGS
+  for (let point = 1; point < POINTS; point += 2) solveRow(cycle, table, cell, point)
+  const narrowest = table.span <= table.width / 2 ** MOST_HALVINGS
   table.isFine[cell] = narrowest || foretells(table, whole, cell, upper) ? 1 : 0
   return cell
 }
 
 /** Whether the whole's polynomial meets the new solutions of its half in all columns that matter. */
 function foretells(table: CycleTable, whole: number, half: number, upper: number): boolean {
-  const { rows } = table
-  for (let column = TORQUE; column < WATCHED; column++) {
-    let size = 0
-    for (let point = 0; point < POINTS; point++)
-      size = Math.max(size, Math.abs(rows[(half * POINTS + point) * COLUMNS + column]!))
-    for (let point = 1; point < POINTS; point += 2) {
-      setWeights(table, (LAST * upper) / 2 + point / 2)
-      let foretold = 0
+  const { rows, sums } = table
+  for (let point = 1; point < POINTS; point += 2) {
+    table.place = (LAST * upper) / 2 + point / 2
+    sumRows(table, whole)
+    for (let column = 0; column < WATCHED; column++) {
+      let size = 0
       for (let n = 0; n < POINTS; n++)
-        foretold += table.weights[n]! * rows[(whole * POINTS + n) * COLUMNS + column]!
-      const miss = foretold - rows[(half * POINTS + point) * COLUMNS + column]!
+        size = Math.max(size, Math.abs(rows[(half * POINTS + n) * COLUMNS + column]!))
+      const miss = sums[column]! - rows[(half * POINTS + point) * COLUMNS + column]!
       if (Math.abs(miss) > FORETOLD * size) return false
     }
   }
   return true
 }
 
-/** Weights at a place counted in points, 0 to LAST; they add up to 1. */
-function setWeights(table: CycleTable, place: number): void {
-  const { weights } = table
+function interpolate(cycle: CurrentCycle, table: CycleTable, cell: number): void {
+  table.place = (LAST * (table.speed - table.low)) / table.span
+  sumRows(table, cell)
+  takeCycle(cycle, table.sums, table.speed)
+}
+
+/** Fills the sums with the cell's polynomials at table.place. */
+function sumRows(table: CycleTable, cell: number): void {
+  const { rows, weights, sums } = table
+  weigh(table)
+  for (let column = 0; column < COLUMNS; column++) {
+    let sum = 0
+    for (let n = 0; n < POINTS; n++) sum += weights[n]! * rows[(cell * POINTS + n) * COLUMNS + column]!
+    sums[column] = sum
+  }
+}
+
+/** Weights of the points at table.place; they add up to 1. */
+function weigh({ weights, place }: CycleTable): void {
   let sum = 0
   for (let n = 0; n < POINTS; n++) {
     const distance = place - n
@@ -196,15 +209,4 @@ function setWeights(table: CycleTable, place: number): void {
     sum += weights[n]!
   }
   for (let n = 0; n < POINTS; n++) weights[n]! /= sum
-}
-
-function interpolate(cycle: CurrentCycle, table: CycleTable, cell: number, low: number, span: number): void {
-  const { rows, weights, sums } = table
-  setWeights(table, (LAST * (table.speed - low)) / span)
-  for (let column = 0; column < COLUMNS; column++) {
-    let sum = 0
-    for (let n = 0; n < POINTS; n++) sum += weights[n]! * rows[(cell * POINTS + n) * COLUMNS + column]!
-    sums[column] = sum
-  }
-  takeCycle(cycle, sums, table.speed)
 }
