@@ -46,6 +46,8 @@ export const directCurrentMachine = (given: DirectCurrentMotor): Machine => ({
     fanBlades: 0,
     breakaway: 1,
   },
+  thermal: null,
+  protection: { kind: 'none' },
   outputs: {
     ...ventOpener.outputs,
     wheelInertia: 0,

@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest'
 import { compileDrive } from '../../../sim/drive/drive.ts'
 import type { DriveInput } from '../../../sim/drive/input.ts'
 import { firstInput } from '../../../sim/drive/input.ts'
-import { operatingPoint } from '../../../sim/drive/operating-point.ts'
+import { operatingPoint, settling } from '../../../sim/drive/operating-point.ts'
 import type { Machine } from '../../../sim/machine/machine.ts'
 import { RPM } from '../../support/direct-current.ts'
 import { bootCleaner, classroomModel, cordWinder, ventOpener } from '../../support/machines.ts'
@@ -112,6 +112,54 @@ const rows: readonly Row[] = [
     { sense: -1, setting: 3 },
     [2832, 78.7, 0.689, 0.689, 0.0241, 8.55, -2.5, -2.5, 0],
   ],
+  [
+    'cord winder, thin cords, step 1',
+    cordWinder,
+    {},
+    [4907, 474.9, 0.701, 1.138, 0.0939, 73.29, 13.61, 13.61, 37.1],
+  ],
+  [
+    'cord winder, thin cords, step 2',
+    cordWinder,
+    { setting: 1 },
+    [7272, 703.7, 0.931, 1.422, 0.1371, 142.93, 31.06, 31.06, 43.5],
+  ],
+  [
+    'cord winder, thin cords, step 3',
+    cordWinder,
+    { setting: 2 },
+    [9049, 875.7, 1.157, 1.669, 0.1804, 223.57, 52.32, 52.32, 46.8],
+  ],
+  [
+    'cord winder, thin cords, step 4',
+    cordWinder,
+    { setting: 3 },
+    [10386, 1005.1, 1.364, 1.862, 0.219, 303.46, 74.09, 74.09, 48.8],
+  ],
+  [
+    'cord winder, thin cords, step 5',
+    cordWinder,
+    { setting: 4 },
+    [11343, 1097.7, 1.543, 1.997, 0.2499, 371.78, 93.19, 93.19, 50.1],
+  ],
+  [
+    'cord winder, tight cords, step 1',
+    cordWinder,
+    both,
+    [1631, 157.8, 1.069, 1.654, 0.1723, 80.87, 10.14, 10.14, 25.1],
+  ],
+  [
+    'cord winder, tight cords, step 5',
+    cordWinder,
+    { ...both, setting: 4 },
+    [9839, 952.1, 1.802, 2.316, 0.3138, 423.11, 109.38, 109.38, 51.7],
+  ],
+  [
+    'cord winder, left cord tight, step 5',
+    cordWinder,
+    { leftLoad: 1, setting: 4 },
+    [10571, 1023, 1.668, 2.152, 0.2804, 396.94, 125.75, 77.54, 51.2],
+  ],
   ['classroom model', classroomModel, {}, [60, 4.44, 0, 0, 0.0239, 0.15, 0.023, 0.023, 31.3]],
 ]
 /** Half the last printed figure of each column. */
@@ -135,13 +183,21 @@ test.each(rows)('%s settles where a second solution does', (name, machine, input
   expect(Math.abs(reading.residual), name).toBeLessThan(1e-11 * reading.inputPower)
 })
 
+/** The second solution knew no current limit. */
+const unlimited: Machine = { ...ventOpener, protection: { kind: 'none' } }
+
 describe('at standstill', () => {
   test.each([
     [bootCleaner, 0, 0.209],
     [ventOpener, 0, 0.089],
     [ventOpener, 1, 0.15],
-    [ventOpener, 2, 0.209],
-    [ventOpener, 3, 0.27],
+    [unlimited, 2, 0.209],
+    [unlimited, 3, 0.27],
+    [cordWinder, 0, 0.241],
+    [cordWinder, 1, 0.513],
+    [cordWinder, 2, 0.865],
+    [cordWinder, 3, 1.254],
+    [cordWinder, 4, 1.637],
   ])('the motor of %# gives the torque of the second solution', (machine, setting, torque) => {
     near(settled(machine, { setting }).stallTorque, torque, 0.0005)
   })
@@ -221,8 +277,64 @@ test('a rectified motor drives its overhauled load no faster than the load allow
   near(point.reading.residual, 0, 1e-9)
 })
 
-test('a universal motor is told not to be computed', () => {
-  const drive = compileDrive(cordWinder)
-  expect(drive.notComputed).toMatch(/universal motor/)
-  expect(operatingPoint(drive, firstInput())).toBeNull()
+test('the stalled cord winder draws what the second solution draws', () => {
+  const firm: Machine = { ...cordWinder, outputs: { ...cordWinder.outputs, jamTorque: 50 } }
+  const { reading, locked } = settled(firm, { setting: 4, jammed: 'right' })
+  expect(locked).toBe(true)
+  near(reading.currentRms, 7.38, 0.005)
+})
+
+test('the current limit of the vent opener holds the crest of its stalled current, and says so', () => {
+  const { reading, stallTorque } = settled(ventOpener, { setting: 3, jammed: 'left' })
+  expect(reading.isLimited).toBe(true)
+  near(reading.currentPeak, 6, 1e-9)
+  between(stallTorque, 0.9 * 6 * 0.035, 6 * 0.035)
+  expect(settled(ventOpener, { setting: 3 }).reading.isLimited).toBe(false)
+})
+
+describe('flags', () => {
+  test('a vent that closes overhauls its motor, one that opens does not', () => {
+    expect(settled(ventOpener, { sense: -1 }).overhauling).toBe(true)
+    expect(settled(ventOpener, {}).overhauling).toBe(false)
+  })
+
+  test('a jammed boot cleaner is over the limit of its fuse, a free one is not', () => {
+    expect(settled(bootCleaner, { setting: 4, jammed: 'left' }).overLimit).toBe(true)
+    expect(settled(bootCleaner, { setting: 4 }).overLimit).toBe(false)
+  })
+
+  test('a jam that is too weak for the motor slips, and the wheel takes its torque on', () => {
+    const weak: Machine = { ...bootCleaner, outputs: { ...bootCleaner.outputs, jamTorque: 0.5 } }
+    const { reading, locked, stalled } = settled(weak, { setting: 4, jammed: 'left' })
+    expect([locked, stalled]).toEqual([false, false])
+    near(reading.leftTorque - reading.rightTorque, 0.5, 1e-12)
+    expect(settled(bootCleaner, { setting: 4, jammed: 'left' }).locked).toBe(true)
+  })
+})
+
+test('a machine that cannot settle says why', () => {
+  const freed: Machine = {
+    ...bootCleaner,
+    rotor: { ...bootCleaner.rotor, viscousTorque: 0, fanTorque: 0 },
+    gearing: { ...bootCleaner.gearing, wormStarts: 4, wheelTeeth: 40, friction: 0.02 },
+    outputs: {
+      ...bootCleaner.outputs,
+      loads: [{ name: 'falling weight', active: -2, passive: 0, linear: 0, quadratic: 0 }],
+    },
+  }
+  const falling = settling(compileDrive(freed), { ...firstInput(), connected: false })
+  expect(falling.point).toBeNull()
+  expect(falling.reason).toMatch(/loads drive the machine ever faster/)
+  const idle: Machine = {
+    ...cordWinder,
+    rotor: { ...cordWinder.rotor, frictionTorque: 0, viscousTorque: 0, fanTorque: 0 },
+    outputs: {
+      ...cordWinder.outputs,
+      bearingTorque: 0,
+      loads: [{ name: 'none', active: 0, passive: 0, linear: 0, quadratic: 0 }],
+    },
+  }
+  expect(settling(compileDrive(idle), firstInput()).reason).toMatch(/gains speed without end/)
+  const heavy: Machine = { ...ventOpener, outputs: { ...ventOpener.outputs, wheelInertia: 5000 } }
+  expect(settling(compileDrive(heavy), firstInput()).reason).toMatch(/make the wheels lighter/)
 })

@@ -1,11 +1,10 @@
 import { expect, test } from 'vitest'
 import { compileDrive } from '../../../sim/drive/drive.ts'
 import { firstInput } from '../../../sim/drive/input.ts'
-import { operatingPoint } from '../../../sim/drive/operating-point.ts'
 import { newReading, readAt, readState } from '../../../sim/drive/reading.ts'
 import { restState } from '../../../sim/drive/state.ts'
 import { step } from '../../../sim/drive/step.ts'
-import { bootCleaner, cordWinder, ventOpener } from '../../support/machines.ts'
+import { bootCleaner, ventOpener } from '../../support/machines.ts'
 import { near, relativelyNear } from '../../support/near.ts'
 
 const drive = compileDrive(bootCleaner)
@@ -41,7 +40,7 @@ test('a reading of the state is the reading at its speed and acceleration', () =
   const state = restState()
   for (let n = 0; n < 10; n++) step(state, drive, firstInput(), 1 / 240)
   const direct = read(state.speed, state.acceleration)
-  expect(readState(newReading(), drive, firstInput(), state)).toEqual(direct)
+  expect(readState(newReading(), drive, firstInput(), state)).toEqual({ ...direct, fuse: state.fuse })
   expect(direct.storedRate).toBeGreaterThan(0)
 })
 
@@ -54,8 +53,8 @@ test('a closing vent drives its outputs, and still costs motor power through the
 })
 
 test('what is not computed reads as nothing, and never as NaN', () => {
-  const reading = readAt(newReading(), compileDrive(cordWinder), firstInput(), 0, 0)
-  for (const value of Object.values(reading)) expect(Number.isFinite(value)).toBe(true)
+  const reading = readAt(newReading(), compileDrive({ ...bootCleaner, rectifier: null }), firstInput(), 0, 0)
+  for (const value of Object.values(reading)) expect(value).not.toBeNaN()
   expect(reading.wallPower).toBe(0)
 })
 
@@ -79,20 +78,8 @@ test('an input that has just changed is read with what it does, not with the mot
     expect(Math.abs(out.residual)).toBeLessThan(1e-9)
   }
   readState(out, drive, { ...input, jammed: 'left' }, state)
-  expect(out.wormSpeed).toBe(0)
-  expect(out.leftTorque).toBeLessThan(4)
+  expect(out.wormSpeed).toBe(state.speed)
+  near(out.leftTorque - out.rightTorque, 7, 1e-12)
+  expect(out.storedRate).toBeLessThan(-100)
   expect(Math.abs(out.residual)).toBeLessThan(1e-9)
-})
-
-test('a load that drives a back-driving pair ever faster has no steady speed', () => {
-  const freed = {
-    ...bootCleaner,
-    rotor: { ...bootCleaner.rotor, viscousTorque: 0, fanTorque: 0 },
-    gearing: { ...bootCleaner.gearing, wormStarts: 4, wheelTeeth: 40, friction: 0.02 },
-    outputs: {
-      ...bootCleaner.outputs,
-      loads: [{ name: 'falling weight', active: -2, passive: 0, linear: 0, quadratic: 0 }],
-    },
-  }
-  expect(operatingPoint(compileDrive(freed), { ...firstInput(), connected: false })).toBeNull()
 })

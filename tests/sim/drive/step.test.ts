@@ -39,6 +39,8 @@ describe('a start', () => {
   test.each([
     ['boot cleaner', bootCleaner, 4, 3],
     ['vent opener', ventOpener, 3, 3],
+    ['cord winder', cordWinder, 4, 4],
+    ['cord winder', cordWinder, 0, 8],
   ])('of the %s ends at its operating point', (_, machine, setting, seconds) => {
     const input = { ...firstInput(), setting }
     const { speed } = operatingPoint(compileDrive(machine), input)!
@@ -115,15 +117,57 @@ describe('standstill', () => {
     },
   )
 
-  test.each(['left', 'right'] as const)('a jam of the %s wheel stops both within a step', (jammed) => {
+  test.each(['left', 'right'] as const)('a jam of the %s wheel stops both within two turns', (jammed) => {
     const input = { ...firstInput(), setting: 4 }
     const state = runFor(bootCleaner, input, 1)
     const before = wormTurnsValue(state.turns)
-    runFor(bootCleaner, { ...input, jammed }, 1, state)
+    runFor(bootCleaner, { ...input, jammed }, 0.05, state)
     expect(state.speed).toBe(0)
-    expect(wormTurnsValue(state.turns)).toBe(before)
+    const stopped = wormTurnsValue(state.turns)
+    between(stopped - before, 0.5, 2)
+    runFor(bootCleaner, { ...input, jammed }, 1, state)
+    expect(wormTurnsValue(state.turns)).toBe(stopped)
     runFor(bootCleaner, input, 1, state)
     expect(state.speed).toBeGreaterThan(100)
+  })
+
+  test('a jam that is weaker than the motor slips, and the drive goes on at the speed where it settles', () => {
+    const weak: Machine = { ...bootCleaner, outputs: { ...bootCleaner.outputs, jamTorque: 0.5 } }
+    const input = { ...firstInput(), setting: 4, jammed: 'left' as const }
+    const { speed } = operatingPoint(compileDrive(weak), input)!
+    expect(speed).toBeGreaterThan(100)
+    relativelyNear(runFor(weak, input, 3).speed, speed, 1e-6)
+  })
+
+  test('without friction to speed it up, a jam stops a coasting drive in the time of its torque', () => {
+    const machine: Machine = {
+      ...directCurrentMachine({ voltage: 12, resistance: 1.4, constant: 0.035, inertia: 1e-4 }),
+      gearing: { ...ventOpener.gearing, friction: 0 },
+    }
+    const jammed = { ...machine, outputs: { ...machine.outputs, jamTorque: 0.36 } }
+    const state = { ...restState(), speed: 300 }
+    // 0.36 N m at the wheel are 0.01 N m at the worm: 100 rad/s2, so 3 s and 450 rad.
+    runFor(jammed, { ...firstInput(), connected: false, jammed: 'left' }, 2.9, state)
+    near(state.speed, 10, 1e-9)
+    runFor(jammed, { ...firstInput(), connected: false, jammed: 'left' }, 0.2, state)
+    expect(state.speed).toBe(0)
+    relativelyNear(wormTurnsValue(state.turns), 450 / (2 * Math.PI), 1e-9)
+  })
+
+  test.each([1, -1] as const)('a breakaway factor counts at leaving standstill only, sense %d', (sense) => {
+    const stall = (12 / 1.4) * 0.035
+    const machine = (factor: number, torque: number): Machine => {
+      const plain = directCurrentMachine({ voltage: 12, resistance: 1.4, constant: 0.035, torque })
+      return { ...plain, rotor: { ...plain.rotor, breakaway: factor } }
+    }
+    const after = (factor: number, torque: number, speed = 0) =>
+      runFor(machine(factor, torque), { ...firstInput(), sense }, 0.2, { ...restState(), speed })
+    expect(after(2, stall / 1.999).speed).toBe(0)
+    expect(sense * after(2, stall / 2.001).speed).toBeGreaterThan(10)
+    // Once it runs, it runs as it would without.
+    const [sticky, smooth] = [after(2, stall / 1.9, sense * 50), after(1, stall / 1.9, sense * 50)]
+    expect(sticky.speed).toBe(smooth.speed)
+    expect(Math.abs(smooth.speed)).toBeGreaterThan(10)
   })
 
   test('the vents stay open when the motor is off, and need the motor to close', () => {
@@ -160,7 +204,7 @@ describe('the crank', () => {
 })
 
 test('a drive that is not computed stands still while time goes on', () => {
-  const state = runFor(cordWinder, firstInput(), 1)
+  const state = runFor({ ...bootCleaner, rectifier: null }, firstInput(), 1)
   expect(state.speed).toBe(0)
   expect(state.time).toBe(1)
 })
