@@ -10,7 +10,7 @@ export const fanConductance = (G0: number, G1: number, n: number, nRef: number, 
   G0 + (n === 0 ? 0 : G1 * (Math.abs(n) / nRef) ** p)
 
 /** Heat capacity of air at constant pressure [J/(kg K)]; handbook value, from memory. */
-export const AIR_HEAT_CAPACITY = 1006
+const AIR_HEAT_CAPACITY = 1006
 
 /**
  * Rise of the cooling air on its way through [K]: P/(rho cp Q).

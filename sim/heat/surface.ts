@@ -4,7 +4,7 @@
  */
 
 /** Stefan-Boltzmann constant [W/(m2 K4)], CODATA */
-export const STEFAN_BOLTZMANN = 5.670374419e-8
+const STEFAN_BOLTZMANN = 5.670374419e-8
 export const ZERO_CELSIUS = 273.15 // [K]
 
 /** What a black body radiates [W/m2]; T in K. */

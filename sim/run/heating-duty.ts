@@ -37,6 +37,7 @@ export function settledDuty(
 ): SettledDuty | NoSettling | null {
   const source = heatSource(machine, input, conditions)
   if (!source) return null
+  if (source.notComputed !== null) return { reason: source.notComputed }
   const { ambient } = source.thermal
   return swing(source, duty, [ambient, ambient]) ?? { reason: RUNAWAY }
 }
@@ -69,7 +70,8 @@ export interface LongestDuty {
 
 /**
  * The longest time on after which a pause of `off` [s] keeps the hottest spot of the winding below its class for ever.
- * Yields how much of the search is done; returns null without a thermal description.
+ * Yields how much of the search is done; returns null without a thermal description, and
+ * where the drive is not computed.
  */
 export function* longestDuty(
   machine: Machine,
@@ -78,7 +80,7 @@ export function* longestDuty(
   conditions: HeatingConditions = {},
 ): Generator<number, LongestDuty | null> {
   const source = heatSource(machine, input, conditions)
-  if (!source) return null
+  if (!source || source.notComputed !== null) return null
   const { insulation, hotSpotMargin, ambient } = source.thermal
   const limit = CLASS_TEMPERATURE[insulation] - hotSpotMargin
   const throughout = settledPair(source)

@@ -40,6 +40,7 @@ export function settledHeat(
 ): SettledHeat | NoSettling | null {
   const source = heatSource(machine, input, conditions)
   if (!source) return null
+  if (source.notComputed !== null) return { reason: source.notComputed }
   const point = newHeatPoint()
   const found = settledPair(source, point)
   if (!found) return { reason: Number.isFinite(point.speed) ? RUNAWAY : NO_SPEED }

@@ -18,6 +18,8 @@ export interface HeatSource {
   readonly fanCools: boolean
   /** Whether the shaft is held */
   readonly held: boolean
+  /** Why the drive is not computed, as a sentence; null where it is */
+  readonly notComputed: string | null
   /** Solved points, where the currents of the setting take long to solve; otherwise null */
   readonly nodes: HeatNodes | null
 }
@@ -44,8 +46,9 @@ export function heatSource(
 ): HeatSource | null {
   const { thermal } = machine
   if (!thermal) return null
-  const isSlow = Boolean(compileDrive(machine).tables[input.setting])
-  return { machine, thermal, input, fanCools, held, nodes: isSlow ? newHeatNodes(machine, thermal) : null }
+  const { notComputed, tables } = compileDrive(machine)
+  const nodes = tables[input.setting] ? newHeatNodes(machine, thermal) : null
+  return { machine, thermal, input, fanCools, held, notComputed, nodes }
 }
 
 const newHeatNodes = ({ motor }: Machine, { magnetCoefficient }: Thermal): HeatNodes => ({

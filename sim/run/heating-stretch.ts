@@ -71,7 +71,7 @@ export function newHeating(
     current: 0,
     opened: Infinity,
     stalled: Infinity,
-    ended: null,
+    ended: source.notComputed,
     wanted: FIRST_PART * (thermal.windingCapacity / (thermal.windingToCase + thermal.windingToCaseFan)),
     steps: 0,
   }
@@ -80,7 +80,7 @@ export function newHeating(
 /** Part of the shorter time constant that the first step takes. */
 const FIRST_PART = 0.05
 const LEAST_SPAN = 1e-9 // of the duration
-const MOST_STEPS = 200_000
+const MOST_STEPS = 100_000
 const STALL_HALVINGS = 24
 /** A step that would leave less than this part of itself is made to reach the end. */
 const REMNANT = 1e-3
@@ -95,7 +95,8 @@ export function* stretch(heating: Heating, on: boolean, length: number): Generat
     takeStep(stepper, heating.equations)
     heating.wanted = Math.max(stepper.span * stepFactor(stepper.error), 2 * LEAST_SPAN * duration)
     if (++heating.steps >= MOST_STEPS)
-      heating.ended = 'the winding takes up too little heat for a run this long'
+      heating.ended =
+        'too many steps: the run is long for how fast the winding warms, or for its times on and off'
     if (!(stepper.error <= 1) && stepper.span > LEAST_SPAN * duration) continue
     finishStep(heating, end)
     if (heating.protectionActs && heating.opened < Infinity && heating.equations.on) begin(heating, false)

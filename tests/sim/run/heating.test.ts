@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest'
+import { compileDrive } from '../../../sim/drive/drive.ts'
 import type { DriveInput } from '../../../sim/drive/input.ts'
 import { firstInput } from '../../../sim/drive/input.ts'
 import type { Machine } from '../../../sim/machine/machine.ts'
@@ -111,6 +112,16 @@ describe('a heating run', () => {
     expect(completed(heatingRun(classroomModel, input(0), { duration: 60 }))).toBeNull()
     expect(settledHeat(classroomModel, input(0))).toBeNull()
   })
+})
+
+test('a machine whose drive is not computed tells why instead of a curve', () => {
+  const unlikely: Machine = { ...bootCleaner, control: cordWinder.control, rectifier: ventOpener.rectifier }
+  const reason = compileDrive(unlikely).notComputed
+  expect(reason).not.toBeNull()
+  const { columns, ended } = run(unlikely, input(0), { duration: 60 })
+  expect(ended).toBe(reason)
+  expect(columns.time.length).toBe(0)
+  expect(settledHeat(unlikely, input(0))).toEqual({ reason })
 })
 
 describe('a jammed boot cleaner', () => {
