@@ -69,19 +69,25 @@ export function torqueSpeedCurve(
   }
 }
 
+const settings = (drive: Drive, input: DriveInput): readonly DriveInput[] =>
+  Array.from({ length: drive.circuits.length }, (_, setting) => ({ ...input, setting }))
+
+/** The highest of all settings [rad/s] */
+const highest = (drive: Drive, input: DriveInput): number =>
+  Math.max(...settings(drive, input).map((each) => chartSpeed(drive, each)))
+
 /** All settings on the same axis of speed, a curve at a time, so that it can be stopped in between. */
 export function* torqueSpeedCurves(
   drive: Drive,
   input: DriveInput,
   n: number,
+  top = highest(drive, input),
 ): Generator<TorqueSpeedCurve, void> {
-  const inputs = Array.from({ length: drive.circuits.length }, (_, setting) => ({ ...input, setting }))
-  const top = Math.max(...inputs.map((each) => chartSpeed(drive, each)))
-  for (const each of inputs) yield torqueSpeedCurve(drive, each, n, top)
+  for (const each of settings(drive, input)) yield torqueSpeedCurve(drive, each, n, top)
 }
 
-/** What forward running at a steady speed asks of the motor [N m] */
-function demandAt(drive: Drive, input: DriveInput, speed: number, stiction: number): number {
+/** What forward running at a steady speed asks of the motor [N m]; no current is looked for. */
+export function demandAt(drive: Drive, input: DriveInput, speed: number, stiction: number): number {
   const { work } = drive
   work.speed = speed
   work.motion = 1

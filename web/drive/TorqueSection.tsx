@@ -4,30 +4,12 @@ import { ChartActions } from '../chart/ChartActions.tsx'
 import { useWidth } from '../chart/use-width.ts'
 import { useBench, useMachine, useWorkshop } from '../frame/workshop.ts'
 import { Choice } from '../gears/Choice.tsx'
-import { useSteady } from '../instrument/use-reading.ts'
+import { RunProgress } from '../run-work/RunProgress.tsx'
 import { BESIDE, type Beside, TorqueBeside } from './TorqueBeside.tsx'
 import { TorqueChart } from './TorqueChart.tsx'
 import { hotWords, meetingWords } from './torque-words.ts'
-import { type TorqueView, cursorStep, cursorWords, torqueColumns, torqueView } from './torque-view.ts'
-
-function useTorqueView(): TorqueView | null {
-  const { frame } = useWorkshop()
-  const machine = useMachine((now) => now)
-  const bench = useBench((now) => now)
-  const point = useSteady()
-  const { drive } = frame
-  return useMemo(
-    () =>
-      torqueView({
-        drive,
-        input: { ...bench, connected: true },
-        point,
-        thermal: machine.thermal,
-        winding: bench.winding,
-      }),
-    [drive, machine, bench, point],
-  )
-}
+import { type TorqueView, cursorStep, cursorWords, torqueColumns } from './torque-view.ts'
+import { useTorqueView } from './torque-use-view.ts'
 
 const MAIN_HEIGHT = 264
 const BESIDE_HEIGHT = 172
@@ -35,9 +17,15 @@ const BESIDE_HEIGHT = 172
 const WIDE = 560
 
 export function TorqueSection() {
-  const view = useTorqueView()
-  const { frame } = useWorkshop()
-  return view ? <Charts view={view} /> : <p>{frame.drive.notComputed ?? CRANKED}</p>
+  const { view, control } = useTorqueView()
+  const { drive } = useWorkshop().frame
+  if (drive.circuits.length === 0 || drive.notComputed) return <p>{drive.notComputed ?? CRANKED}</p>
+  return (
+    <>
+      {control && <RunProgress what="Torque over speed" control={control} />}
+      {view && <Charts view={view} />}
+    </>
+  )
 }
 
 const CRANKED =
@@ -52,7 +40,7 @@ function Charts({ view }: { readonly view: TorqueView }) {
   const [beside, setBeside] = useState<Beside>('current')
   const [moved, setMoved] = useState<number | null>(null)
   const at = Math.min(view.end, moved ?? view.steady?.speed ?? 0)
-  const words = cursorWords(view, at)
+  const words = useMemo(() => cursorWords(view, at), [view, at])
   const cursor = { name: 'Speed to read at', at, step: cursorStep(view.end), text: words, move: setMoved }
   const grow = width > WIDE ? 80 : 0
   return (

@@ -2,12 +2,13 @@
 import type { Drive } from '../../sim/drive/drive.ts'
 import type { DriveInput } from '../../sim/drive/input.ts'
 import type { OperatingPoint } from '../../sim/drive/operating-point.ts'
+import { newReading, readAt } from '../../sim/drive/reading.ts'
 import type { Thermal } from '../../sim/machine/machine.ts'
 import { radPerSecond, rpm } from '../../sim/quantity/convert.ts'
 import type { Column } from '../chart/table.ts'
 import { quantityText } from '../instrument/reading-text.ts'
 import { longTorque } from './torque-heat.ts'
-import { type TorqueLine, demandLine, demandTorque, heldReading, torqueLines } from './torque-lines.ts'
+import { type TorqueLine, type TorqueLines, demandTorque } from './torque-lines.ts'
 
 export interface TorqueView {
   readonly drive: Drive
@@ -34,6 +35,7 @@ export interface TorqueCursor {
 }
 
 interface Told {
+  readonly found: TorqueLines
   readonly drive: Drive
   readonly input: DriveInput
   readonly point: OperatingPoint | null
@@ -42,10 +44,7 @@ interface Told {
   readonly winding: number
 }
 
-/** Null without a motor, or where the drive is not computed. */
-export function torqueView({ drive, input, point, thermal, winding }: Told): TorqueView | null {
-  const found = torqueLines(drive)
-  if (!found) return null
+export function torqueView({ found, drive, input, point, thermal, winding }: Told): TorqueView {
   const speeds = found.speed.map(rpm)
   return {
     drive,
@@ -54,7 +53,7 @@ export function torqueView({ drive, input, point, thermal, winding }: Told): Tor
     end: speeds.at(-1)!,
     lines: found.lines,
     setting: input.setting,
-    demand: demandLine(drive, input, found.speed),
+    demand: found.speed.map((speed) => demandTorque(drive, input, speed)),
     longTorque: thermal && longTorque(found, thermal, winding),
     steady:
       point && point.speed !== 0
@@ -69,7 +68,7 @@ export const cursorStep = (end: number): number => 10 ** Math.floor(Math.log10(e
 /** What is read where the cursor stands [r/min], worked out there. */
 export function cursorWords({ drive, input }: TorqueView, at: number): string {
   const speed = radPerSecond(at)
-  const { motorTorque, currentMean } = heldReading(drive, input, speed)
+  const { motorTorque, currentMean } = readAt(newReading(), drive, input, input.sense * speed, 0)
   const given = `At ${quantityText(at, 'r/min')} the motor gives ${quantityText(motorTorque, 'N m')} and takes ${quantityText(currentMean, 'A')}`
   return `${given}; ${quantityText(demandTorque(drive, input, speed), 'N m')} are asked for`
 }

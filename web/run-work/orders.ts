@@ -4,8 +4,10 @@ import { compileDrive } from '../../sim/drive/drive.ts'
 import type { DriveInput } from '../../sim/drive/input.ts'
 import type { Machine } from '../../sim/machine/machine.ts'
 import { type HeatingOptions, type HeatingRun, heatingRun } from '../../sim/run/heating.ts'
+import type { TorqueSpeedCurve } from '../../sim/run/torque-speed.ts'
 import type { Wave } from '../../sim/run/waveform-record.ts'
 import { type Happening, happen } from './happenings.ts'
+import { sweepTorque } from './sweep.ts'
 
 /** Hours of warming and cooling; null where a machine has no thermal description. */
 export interface HeatingOrder {
@@ -24,9 +26,25 @@ export interface TransientOrder {
   readonly what: Happening
 }
 
-export type RunOrder = HeatingOrder | TransientOrder
+/** Torque over speed at every setting; none where there are no circuits. */
+export interface SweepOrder {
+  readonly kind: 'sweep'
+  readonly machine: Machine
+  readonly warmth: Warmth
+  /** How many speeds, 2 or more */
+  readonly points: number
+}
+
+/** With what it was asked for, so that an answer is never taken for that of another machine. */
+export interface Sweep {
+  readonly order: SweepOrder
+  readonly curves: readonly TorqueSpeedCurve[]
+}
+
+export type RunOrder = HeatingOrder | SweepOrder | TransientOrder
 
 interface Answers {
+  readonly sweep: Sweep
   readonly heating: HeatingRun | null
   readonly transient: Wave | null
 }
@@ -38,6 +56,8 @@ export function runOrder(order: RunOrder): Generator<number, AnswerTo<RunOrder>>
   switch (order.kind) {
     case 'heating':
       return heatingRun(order.machine, order.input, order.options)
+    case 'sweep':
+      return sweepRun(order)
     case 'transient':
       return transientRun(order)
   }
@@ -46,4 +66,9 @@ export function runOrder(order: RunOrder): Generator<number, AnswerTo<RunOrder>>
 function* transientRun({ machine, warmth, input, what }: TransientOrder): Generator<number, Wave | null> {
   yield 0
   return happen(compileDrive(machine, warmth), input, what)
+}
+
+function* sweepRun(order: SweepOrder): Generator<number, Sweep> {
+  const { machine, warmth, points } = order
+  return { order, curves: yield* sweepTorque(compileDrive(machine, warmth), points) }
 }
