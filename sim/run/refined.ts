@@ -135,7 +135,7 @@ function findSpeed(search: SpeedSearch, guess: number): void {
   }
   // Where no secant leads there, periods follow each other as they would in time.
   for (let n = 0; n < MOST_PERIODS && Math.abs(search.gain) > NEARLY_MET * Math.abs(search.speed); n++)
-    tryAt(search, search.run.y[SPEED]!)
+    tryAt(search, search.run.y[SPEED])
 }
 
 function pointOf(search: SpeedSearch): RefinedPoint {

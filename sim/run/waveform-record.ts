@@ -101,7 +101,7 @@ function takeSample(wave: Wave, n: number, run: WaveRun, y: Float64Array): void 
   wave.lineCurrent[n] = sign * lineCurrent(parts, y)
   wave.motorCurrent[n] = alternates * y[MOTOR]!
   wave.motorVoltage[n] = alternates * brushVoltage(network, look, y[MOTOR]!)
-  wave.busVoltage[n] = busVoltage(network, look, y, wave.motorVoltage[n]!)
+  wave.busVoltage[n] = busVoltage(network, look, y, wave.motorVoltage[n])
   wave.torque[n] = look.torque
   wave.speed[n] = input.sense * y[SPEED]!
   wave.turned[n] = input.sense * y[ANGLE]!
