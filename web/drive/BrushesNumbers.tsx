@@ -1,9 +1,9 @@
 /** The figures of turning over. */
 import { useBench } from '../frame/workshop.ts'
-import { figure, quantityText } from '../instrument/reading-text.ts'
+import { figure } from '../instrument/reading-text.ts'
 import type { BrushedMachine } from './brushes-state.ts'
 import type { BrushNow } from './brushes-now.ts'
-import { timeText, whenText } from './brushes-words.ts'
+import { timeText, voltText, whenText } from './brushes-words.ts'
 
 interface NumbersProps {
   readonly machine: BrushedMachine
@@ -20,20 +20,20 @@ export function BrushesNumbers({ machine, now: { kind, figures } }: NumbersProps
         <Cell label="Bars">{machine.brushes.bars}</Cell>
         <Cell label="Bars a second">{figure(barsPerSecond)}</Cell>
         <Cell label="Time to turn over">{timeText(commutationTime)}</Cell>
-        <Cell label="Voltage of the coil">{quantityText(reactanceVoltage, 'V')}</Cell>
+        <Cell label="Voltage of the coil">{voltText(reactanceVoltage)}</Cell>
       </dl>
       {kind === 'now' && pace > 1 && barsPerSecond > 0 && (
         <p className="small">
           Slowed {pace}×: {figure(barsPerSecond / pace)} bars a second are seen.
         </p>
       )}
+      {transformerVoltage > 0 && (
+        <p>The alternating flux through a coil under the brush adds {voltText(transformerVoltage)}.</p>
+      )}
       <p>
-        {Number.isFinite(commutationTime)
-          ? `A coil has ${timeText(commutationTime)} under the brush to turn its current over. Its inductance resists with ${quantityText(reactanceVoltage, 'V')}`
-          : 'At rest no coil turns over, so no voltage resists'}
-        {transformerVoltage > 0 &&
-          `, and the alternating flux through it adds ${quantityText(transformerVoltage, 'V')}`}
-        .
+        {barsPerSecond > 0
+          ? 'The inductance of the coil resists with this voltage. Current that is left over when the bar leaves the brush jumps across as a spark.'
+          : 'At rest no coil turns over, so no voltage resists.'}
       </p>
     </section>
   )

@@ -1,5 +1,4 @@
 /** Two bars over the grades of sparking; the one that decides is filled. */
-import type { Ref } from 'react'
 import { SPARK_GRADES } from '../../sim/heat/commutation.ts'
 import { toPixel } from '../chart/scale.ts'
 import { gradeText } from './brushes-words.ts'
@@ -15,7 +14,6 @@ interface ScaleProps {
   readonly width: number
   readonly rows: readonly [Row, Row]
   readonly decides: 'turning over' | 'density'
-  readonly figure: Ref<SVGSVGElement>
 }
 
 const TOP = 4
@@ -25,12 +23,12 @@ const END = 2.5
 const AXIS = TOP + 2 * ROW + 4
 const HEIGHT = AXIS + 44
 
-export function BrushesScale({ width, rows, decides, figure }: ScaleProps) {
+export function BrushesScale({ width, rows, decides }: ScaleProps) {
   const across = { from: 0, to: END, low: 1, high: width - 1 }
   const limits = SPARK_GRADES.map(({ below }) => Math.min(below, END))
   const label = rows.map(({ name, text, value }) => `${name}: ${text}, ${value.toFixed(2)} of its limit`)
   return (
-    <svg className="plot" ref={figure} width={width} height={HEIGHT} role="img" aria-label={label.join('. ')}>
+    <svg className="plot" width={width} height={HEIGHT} role="img" aria-label={label.join('. ')}>
       {rows.map((row, n) => (
         <Bar
           key={row.name}

@@ -1,26 +1,22 @@
 /** How hard the brushes spark: two indices on one scale of grades, and which of them decides. */
-import { useRef } from 'react'
-import { ChartActions } from '../chart/ChartActions.tsx'
 import { useWidth } from '../chart/use-width.ts'
-import { useMachine, useView, useWorkshop } from '../frame/workshop.ts'
+import { useView, useWorkshop } from '../frame/workshop.ts'
 import { Switch } from '../gears/Switch.tsx'
-import { figure, givenFigure, quantityText } from '../instrument/reading-text.ts'
+import { figure, givenFigure } from '../instrument/reading-text.ts'
 import type { BrushedMachine } from './brushes-state.ts'
 import type { BrushNow } from './brushes-now.ts'
 import { BrushesScale } from './BrushesScale.tsx'
-import { decidesText, gradeText, whenText } from './brushes-words.ts'
+import { decidesText, gradeText, voltText } from './brushes-words.ts'
 
 interface SparkingProps {
   readonly machine: BrushedMachine
   readonly now: BrushNow
 }
 
-export function BrushesSparking({ machine, now: { kind, figures } }: SparkingProps) {
+export function BrushesSparking({ machine, now: { figures } }: SparkingProps) {
   const { view } = useWorkshop()
-  const name = useMachine((each) => each.name)
   const sparks = useView((state) => state.sparks)
   const [box, width] = useWidth<HTMLDivElement>()
-  const figureRef = useRef<SVGSVGElement>(null)
   const { grade, index, densityRatio, densityPerCm2, reactanceVoltage, transformerVoltage } = figures
   const coil = reactanceVoltage + transformerVoltage
   const reference = machine.motor.brushDrop / 2
@@ -33,13 +29,12 @@ export function BrushesSparking({ machine, now: { kind, figures } }: SparkingPro
       <div className="brushes-figure" ref={box}>
         <BrushesScale
           width={width}
-          figure={figureRef}
           decides={figures.decides}
           rows={[
             {
               name: 'Turning over',
               value: index,
-              text: `${quantityText(coil, 'V')} of ${givenFigure(reference)} V`,
+              text: `${voltText(coil)} of ${givenFigure(reference)} V`,
             },
             {
               name: 'Current density',
@@ -51,20 +46,10 @@ export function BrushesSparking({ machine, now: { kind, figures } }: SparkingPro
       </div>
       <p>{decidesText(figures)}</p>
       <p className="small">
-        {whenText(kind)} The names of the grades are national practice; where one ends and the next begins is
-        set here and not published, and half the drop of the brushes is taken as what they bear.
+        The names of the grades are national practice; where one ends and the next begins is set here and not
+        published, and half the drop of the brushes is taken as what they bear.
       </p>
       <Switch label="Sparks on the stage" on={sparks} onChange={(on) => view.setState({ sparks: on })} />
-      <ChartActions
-        name={`${name} sparking`}
-        figure={figureRef}
-        columns={() => [
-          { heading: 'coil voltage [V]', values: [coil] },
-          { heading: 'coil voltage over its limit', values: [index] },
-          { heading: 'current density [A/cm2]', values: [densityPerCm2] },
-          { heading: 'current density over its limit', values: [densityRatio] },
-        ]}
-      />
     </section>
   )
 }

@@ -10,6 +10,9 @@ const FRACTIONS: Readonly<Record<string, string>> = { '1/4': '¼', '1/2': '½' }
 export const gradeText = (grade: string): string =>
   grade.replace(/ (\d\/\d)/, (_, part: string) => FRACTIONS[part] ?? ` ${part}`)
 
+/** A small voltage, to what is known of it. */
+export const voltText = (volts: number): string => `${figure(volts)} V`
+
 /** A time that may be seconds or millionths of them. */
 export function timeText(seconds: number): string {
   if (!Number.isFinite(seconds)) return 'none'

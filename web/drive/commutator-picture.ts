@@ -74,9 +74,7 @@ function drawPoles({ ctx, colours }: Pen, unit: number, poles: readonly [string,
     ctx.fill()
     ctx.stroke()
     ctx.fillStyle = colours.ink
-    const radius = ((POLE.inner + POLE.outer) / 2) * unit
-    // Above the brush, so that neither letter nor spring is in the other's way.
-    ctx.fillText(poles[n]!, radius * Math.cos(middle - (n === 0 ? 0.55 : -0.55)), -radius * Math.sin(0.55))
+    ctx.fillText(poles[n]!, ((POLE.inner + POLE.outer) / 2) * unit * Math.cos(middle), 0.5)
   }
 }
 
