@@ -26,7 +26,7 @@ export function solveDirect(
   const excess = (i: number): number => voltage - emfOf(i) - resistance * i
   const most = mostCurrent(circuit, speed, voltage)
   const i =
-    excess(0) > 0 && excess(most) < 0 ? brent({ at: excess }, 0, most, excess(0), excess(most), ROOT) : 0
+    excess(0) > 0 && excess(most) <= 0 ? brent({ at: excess }, 0, most, excess(0), excess(most), ROOT) : 0
   if (chopper && i > chopper.currentLimit) return false
   const k = winding.emfConstant
   cycle.mean = i
