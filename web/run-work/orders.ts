@@ -6,6 +6,7 @@ import type { Machine } from '../../sim/machine/machine.ts'
 import { type HeatingOptions, type HeatingRun, heatingRun } from '../../sim/run/heating.ts'
 import type { TorqueSpeedCurve } from '../../sim/run/torque-speed.ts'
 import type { Wave } from '../../sim/run/waveform-record.ts'
+import { steadyWave } from '../../sim/run/waveform-steady.ts'
 import { type Happening, happen } from './happenings.ts'
 import { sweepTorque } from './sweep.ts'
 
@@ -41,12 +42,28 @@ export interface Sweep {
   readonly curves: readonly TorqueSpeedCurve[]
 }
 
-export type RunOrder = HeatingOrder | SweepOrder | TransientOrder
+/** Steady running as a scope sees it; null where there is none. */
+export interface WaveOrder {
+  readonly kind: 'wave'
+  readonly machine: Machine
+  readonly warmth: Warmth
+  readonly input: DriveInput
+  readonly periods: number
+  readonly samples: number
+}
+export interface WaveAnswer {
+  readonly wave: Wave
+  /** Of the speed, from the least to the most over the mean */
+  readonly ripple: number
+}
+
+export type RunOrder = HeatingOrder | SweepOrder | TransientOrder | WaveOrder
 
 interface Answers {
   readonly sweep: Sweep
   readonly heating: HeatingRun | null
   readonly transient: Wave | null
+  readonly wave: WaveAnswer | null
 }
 export type AnswerTo<Order extends RunOrder> = Answers[Order['kind']]
 
@@ -60,6 +77,8 @@ export function runOrder(order: RunOrder): Generator<number, AnswerTo<RunOrder>>
       return sweepRun(order)
     case 'transient':
       return transientRun(order)
+    case 'wave':
+      return waveRun(order)
   }
 }
 
@@ -71,4 +90,11 @@ function* transientRun({ machine, warmth, input, what }: TransientOrder): Genera
 function* sweepRun(order: SweepOrder): Generator<number, Sweep> {
   const { machine, warmth, points } = order
   return { order, curves: yield* sweepTorque(compileDrive(machine, warmth), points) }
+}
+
+function* waveRun(order: WaveOrder): Generator<number, WaveAnswer | null> {
+  yield 0
+  const { machine, warmth, input, periods, samples } = order
+  const steady = steadyWave(compileDrive(machine, warmth), input, periods, samples)
+  return steady && { wave: steady.wave, ripple: steady.point.ripple }
 }

@@ -18,19 +18,20 @@ export interface RunControl<Answer> {
   readonly again: () => void
 }
 
+const NOTHING = { said: 'null', run: { state: 'none' } } as const
+const BEGUN = { state: 'working', part: 0 } as const
+
 /** Runs an order whenever it says something else than before; orders are compared by what they say. */
 export function useRun<Order extends RunOrder>(order: Order | null): RunControl<AnswerTo<Order>> {
-  const [run, setRun] = useState<Run<AnswerTo<Order>>>({ state: 'none' })
+  const [told, setTold] = useState<{ readonly said: string; readonly run: Run<AnswerTo<Order>> }>(NOTHING)
   const [last, setLast] = useState<AnswerTo<Order> | null>(null)
   const [attempt, setAttempt] = useState(0)
   const stop = useRef(() => {})
   const said = JSON.stringify(order)
   const same = useMemo(() => (said === 'null' ? null : (JSON.parse(said) as Order)), [said])
   useEffect(() => {
-    if (same === null) {
-      setRun({ state: 'none' })
-      return
-    }
+    if (same === null) return
+    const setRun = (run: Run<AnswerTo<Order>>) => setTold({ said, run })
     setRun({ state: 'working', part: 0 })
     const end = startRun(same, {
       progress: (part) => setRun({ state: 'working', part }),
@@ -42,13 +43,14 @@ export function useRun<Order extends RunOrder>(order: Order | null): RunControl<
     })
     stop.current = end
     return end
-  }, [same, attempt])
+  }, [same, said, attempt])
   return {
-    run,
+    // What was told of another order is not told of this one.
+    run: told.said === said ? told.run : same === null ? NOTHING.run : BEGUN,
     last,
     cancel: () => {
       stop.current()
-      setRun({ state: 'cancelled' })
+      setTold({ said, run: { state: 'cancelled' } })
     },
     again: () => setAttempt(attempt + 1),
   }
