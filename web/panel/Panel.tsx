@@ -16,6 +16,7 @@ import {
 } from '../later.ts'
 import { Icon } from '../instrument/Icon.tsx'
 import type { PanelName } from '../store/view.ts'
+import { FigureBoundary } from './FigureBoundary.tsx'
 import { PANEL_GROUPS, groupOf, openPanel, panelLabel } from './panels.ts'
 import './panel.css'
 
@@ -62,9 +63,11 @@ export function Panel({ panel }: { readonly panel: PanelName }) {
         ))}
       </div>
       <div className="panel-body" role="tabpanel" id="panel" aria-labelledby={tabId(panel)} key={panel}>
-        <Suspense fallback={<p className="loading">Loading</p>}>
-          {ready && <Content panel={panel} design={way === 'design'} />}
-        </Suspense>
+        <FigureBoundary key={panel}>
+          <Suspense fallback={<p className="loading">Loading</p>}>
+            {ready && <Content panel={panel} design={way === 'design'} />}
+          </Suspense>
+        </FigureBoundary>
       </div>
     </div>
   )
