@@ -31,9 +31,9 @@ function useBalances(): {
       leftLoad: heaviest(machine.outputs.loads),
       rightLoad: 0,
     })
-    return point && balance(machine, point.reading)
+    return point && balance(machine, point.reading, bench.sense)
   }, [drive, machine, bench])
-  return { set: reading && balance(machine, reading), one, running }
+  return { set: reading && balance(machine, reading, bench.sense), one, running }
 }
 
 const heaviest = (loads: readonly { readonly active: number; readonly passive: number }[]): number => {

@@ -154,10 +154,11 @@ function Name({ part, room, x, y }: NameProps) {
         <MarkSign part={kind} size={18} />
       </g>
     )
-  if (room < LETTER * name.length) return null
+  const short = name.replace(/^\w+ (?=meshes|bearings)/, '').toLowerCase()
+  if (room < LETTER * short.length) return null
   return (
     <text className="plot-words" x={x + 2} y={y + 13}>
-      {name}
+      {short}
     </text>
   )
 }

@@ -59,6 +59,12 @@ const BEFORE_SHAFT: readonly Loss[] = [
     watts: (r) => r.diodeLoss,
     present: (machine) => machine.rectifier === null && controlled('chopper', 'half-wave')(machine),
   },
+  {
+    name: 'Bleed resistor',
+    formula: null,
+    watts: (r) => r.bleedLoss,
+    present: ({ rectifier }) => rectifier !== null && rectifier.capacitance > 0,
+  },
   { name: 'Switch', formula: null, watts: (r) => r.switchLoss, present: controlled('chopper') },
   { name: 'Triac', formula: null, watts: (r) => r.switchLoss, present: controlled('phase') },
   { name: 'Winding', formula: 'copperLoss', watts: (r) => r.copperLoss, present: hasMotor },
@@ -108,7 +114,12 @@ export function ledger(machine: Machine, reading: Reading): Ledger {
     { name: 'Left wheel', kind: 'left', formula: 'leftPower', watts: reading.outputLeft },
     { name: 'Right wheel', kind: 'right', formula: 'rightPower', watts: reading.outputRight },
   ]
-  const stored: LedgerItem = { name: 'Into motion', kind: 'stored', formula: null, watts: reading.storedRate }
+  const stored: LedgerItem = {
+    name: machine.rectifier?.capacitance ? 'Into motion, charge' : 'Into motion',
+    kind: 'stored',
+    formula: null,
+    watts: reading.storedRate,
+  }
   const known = [
     ...losses(BEFORE_SHAFT),
     ...(stored.watts === 0 ? [] : [stored]),

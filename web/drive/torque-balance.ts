@@ -28,11 +28,22 @@ export interface Balance {
 /** Below this part of the total, what is left over is rounding. */
 const ROUNDING = 1e-9
 
-/** Null at standstill, where friction carries what nobody can read. */
-export function balance({ gearing }: Machine, reading: Reading): Balance | null {
+/** Into a capacitor that the supply has left [W]: what comes in less what is lost before the shaft and goes to it. */
+const intoCapacitor = (r: Reading, speed: number): number =>
+  r.inputPower -
+  (r.sourceResistanceLoss + r.diodeLoss + r.bleedLoss + r.switchLoss + r.copperLoss + r.brushLoss) -
+  r.motorTorque * speed
+
+/**
+ * `sense` is the way in which the machine is driven, 1 or -1 about the worm's axis. Null at standstill, where friction
+ * carries what nobody can read.
+ */
+export function balance({ gearing }: Machine, reading: Reading, sense: 1 | -1): Balance | null {
   if (reading.wormSpeed === 0) return null
   const copies = gearing.wheelTeeth / gearing.wormStarts
-  const wheelSpeed = Math.abs(reading.wormSpeed) / copies
+  const wormSpeed = sense * reading.wormSpeed
+  const wheelSpeed = wormSpeed / copies
+  const intoMotion = reading.storedRate - intoCapacitor(reading, wormSpeed)
   const total = copies * reading.motorTorque
   const known: readonly BalancePart[] = [
     { name: 'Left wheel', kind: 'left', torque: reading.leftTorque },
@@ -48,7 +59,7 @@ export function balance({ gearing }: Machine, reading: Reading): Balance | null 
       torque: (reading.bearingLossLeft + reading.bearingLossRight) / wheelSpeed,
     },
     { name: 'Friction and fan', kind: 'loss', torque: (reading.frictionLoss + reading.fanLoss) / wheelSpeed },
-    { name: 'Into motion', kind: 'stored', torque: reading.storedRate / wheelSpeed },
+    { name: 'Into motion', kind: 'stored', torque: intoMotion / wheelSpeed },
   ]
   const rest = known.reduce((left, { torque }) => left - torque, total)
   const size = known.reduce((sum, { torque }) => sum + Math.abs(torque), Math.abs(total))

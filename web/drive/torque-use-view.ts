@@ -1,6 +1,7 @@
 /** What the torque panel draws for the machine as it is set, computed here where it is quick, else on another thread. */
 import { useMemo } from 'react'
 import type { Drive } from '../../sim/drive/drive.ts'
+import { completed } from '../../sim/run/completed.ts'
 import type { TorqueSpeedCurve } from '../../sim/run/torque-speed.ts'
 import { useBench, useMachine, useWorkshop } from '../frame/workshop.ts'
 import { useSteady } from '../instrument/use-reading.ts'
@@ -18,14 +19,6 @@ const FEW_POINTS = 41
 
 /** Whether every point has a closed form, so that all of them take less than a picture. */
 const isQuick = ({ tables }: Drive): boolean => tables.every((table) => table === null)
-
-function sweptHere(drive: Drive): Curves {
-  const steps = sweepTorque(drive, POINTS)
-  for (;;) {
-    const step = steps.next()
-    if (step.done) return step.value
-  }
-}
 
 /** The last sweeps by what was asked for, so that a panel that is opened again need not wait. */
 const KEPT = new Map<string, Curves>()
@@ -56,7 +49,7 @@ export function useTorqueView(): TorqueViewing {
   const control = useRun(quick || known ? null : order)
   const { run } = control
   if (run.state === 'done') keep(run.answer)
-  const here = useMemo(() => (quick ? sweptHere(drive) : null), [quick, drive])
+  const here = useMemo(() => (quick ? completed(sweepTorque(drive, POINTS)) : null), [quick, drive])
   const view = useView(here ?? KEPT.get(said) ?? null)
   return { view, control: quick || known ? null : control }
 }

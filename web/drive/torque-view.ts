@@ -79,8 +79,8 @@ export const torqueColumns = ({ speeds, lines, demand }: TorqueView): readonly C
   { heading: 'Torque asked for [N m]', values: demand },
   ...lines.flatMap((line, i) => [
     { heading: `Setting ${i + 1}: torque [N m]`, values: line.torque },
-    { heading: `Setting ${i + 1}: current, mean [A]`, values: line.currentMean },
-    { heading: `Setting ${i + 1}: current, r.m.s. [A]`, values: line.currentRms },
+    { heading: `Setting ${i + 1}: mean current [A]`, values: line.currentMean },
+    { heading: `Setting ${i + 1}: r.m.s. current [A]`, values: line.currentRms },
     { heading: `Setting ${i + 1}: power taken in [W]`, values: line.inputPower },
     { heading: `Setting ${i + 1}: power of the shaft [W]`, values: line.shaftPower },
     { heading: `Setting ${i + 1}: efficiency to the shaft`, values: line.efficiency },
