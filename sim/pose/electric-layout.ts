@@ -52,6 +52,8 @@ export interface Room {
   readonly corner: number
   readonly top: number
   readonly floor: number
+  /** How far out the outputs sweep */
+  readonly reach: number
 }
 
 /** Half width of the tray that leaves room for the electrical parts beside the motor. */
@@ -102,9 +104,11 @@ const SIZES: Readonly<Record<ChainElement, readonly [width: number, height: numb
 function standsOf(chain: readonly ChainElement[], row: Row): ElectricLayout['stands'] {
   const stands: Partial<Record<ChainElement, Stand>> = {}
   const rest = chain.filter((element) => element !== 'transformer')
+  // One that is alone stands in the middle; the foremost place is the last to be filled.
+  const empty = rest.length === 1 ? 1 : 0
   rest.forEach((element, at) => {
     const [width, height] = SIZES[element]
-    const z = row.front - (rest.length - at - 0.5) * row.slot
+    const z = row.front - (SLOTS - 0.5 - at - empty) * row.slot
     stands[element] = {
       x: row.x,
       z,
@@ -116,7 +120,7 @@ function standsOf(chain: readonly ChainElement[], row: Row): ElectricLayout['sta
   if (chain.includes('transformer'))
     stands.transformer = {
       x: -row.x,
-      z: row.front - 1.75 * row.slot,
+      z: row.front - 0.8 * row.slot,
       width: row.width,
       height: row.height,
       length: 0.95 * row.slot,
@@ -198,7 +202,7 @@ function wiresOf(room: Room, chain: readonly ChainElement[], layout: Omit<Electr
 export function electricLayout(machine: Machine, room: Room): ElectricLayout | null {
   const chain = chainOf(machine)
   if (chain.length === 0) return null
-  const { motor, top, halfWidth, floor, gears } = room
+  const { motor, top, halfWidth, floor, gears, reach } = room
   const r = motor.radius
   const row = rowBeside(room)
   const mains = machine.supply.kind === 'mains'
@@ -215,7 +219,12 @@ export function electricLayout(machine: Machine, room: Room): ElectricLayout | n
         },
     stands: standsOf(chain, row),
     plug: mains
-      ? { x: -halfWidth - 0.55 * r, y: floor + 0.32 * r, z: row.front - 0.6 * r, length: 0.9 * r }
+      ? {
+          x: -Math.max(halfWidth + 0.7 * r, reach + 0.35 * r),
+          y: floor + 0.26 * r,
+          z: -0.2 * r,
+          length: 0.75 * r,
+        }
       : null,
     wireRadius: 0.08 * gears.tipRadiusWorm,
   }

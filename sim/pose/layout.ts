@@ -218,6 +218,7 @@ export function machineLayout(machine: Machine): Layout {
   const above = Math.max(output.shaftTop, fan?.radius ?? 0, motor?.radius ?? 0, 1.6 * tip) + 0.25 * tip
   const floor = output.shaftBottom - 0.1 * gears.centreDistance - 2
   const { halfWidth, corner } = tray
+  const reach = gears.centreDistance + output.brushRadius
   return {
     gears,
     wheel,
@@ -230,7 +231,8 @@ export function machineLayout(machine: Machine): Layout {
     fan,
     crank,
     electric:
-      motor && electricLayout(machine, { gears, motor, halfWidth, back: tray.back, corner, top, floor }),
+      motor &&
+      electricLayout(machine, { gears, motor, halfWidth, back: tray.back, corner, top, floor, reach }),
     output,
     tray,
     case: { bottom: top, top: above },

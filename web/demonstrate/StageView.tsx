@@ -61,6 +61,7 @@ function Picture({ Stage }: { readonly Stage: StagePicture }) {
   const machine = useMachine((now) => now)
   const state = useView((now) => now)
   const sense = useBench((bench) => bench.sense)
+  const pluggedIn = useBench((bench) => bench.pluggedIn)
   const [painters] = useState(() => new Set<() => void>())
   const stageFrame = useStageFrame(painters)
   useEffect(() => drawnBy(frame, requestFrame), [frame])
@@ -87,6 +88,8 @@ function Picture({ Stage }: { readonly Stage: StagePicture }) {
         quality={state.quality}
         reducedMotion={reducedMotion}
         selected={open ? state.selected : null}
+        lit={open ? state.lit : null}
+        pluggedIn={pluggedIn}
         freeArea={freeArea}
         gearSigns={signs}
         misplaced={signs.contact || signs.compound ? state.misplaced : IDEAL}

@@ -7,6 +7,7 @@ import {
   type IUniform,
   MeshStandardMaterial,
   ShaderMaterial,
+  Vector2,
   Vector4,
   type WebGLProgramParametersWithUniforms,
 } from 'three'
@@ -21,14 +22,29 @@ const LOOK_HERE = '#f0e442'
 /** How strongly the studio shines. */
 const STUDIO: Record<Theme, number> = { light: 0.55, dark: 0.42 }
 
+export type Stretch = readonly [from: number, to: number]
+
+const NOWHERE: Stretch = [1, -1]
+export const EVERYWHERE: Stretch = [-1e6, 1e6]
+
+/** How far what is not lit steps back, and into what. */
+const FADED = 0.55
+const FADED_INTO: Record<Theme, string> = { light: '#c2cbd2', dark: '#161c21' }
+/** How much brighter than a part that is spoken of */
+const LIT = 1.15
+
 export interface SubstanceMaterials {
   readonly plain: MeshStandardMaterial
   /** The same, lifted, for the part that is spoken of. */
   readonly selected: MeshStandardMaterial
+  /** The same, for where the light on the power's way stands. */
+  readonly lit: MeshStandardMaterial
   /** Bristles where every pixel counts. */
   readonly plainBristle: ShaderMaterial
   setTheme(theme: Theme): void
   setStripe(painted: boolean): void
+  /** Lights a stretch along z of what has the lit material [mm], and lets all else step back; null puts it out. */
+  setLight(stretch: Stretch | null): void
   dispose(): void
 }
 
@@ -38,6 +54,8 @@ interface SubstanceUniforms extends Record<string, IUniform> {
   readonly stripeColour: IUniform<Color>
   readonly stripe: IUniform<number>
   readonly highlightColour: IUniform<Color>
+  readonly faded: IUniform<number>
+  readonly fadedColour: IUniform<Color>
   readonly studio: IUniform<number>
 }
 
@@ -51,6 +69,8 @@ function substanceUniforms(): SubstanceUniforms {
     stripeColour: { value: new Color(substanceOf('wormPaint').colour) },
     stripe: { value: 1 },
     highlightColour: { value: new Color(LOOK_HERE) },
+    faded: { value: 0 },
+    fadedColour: { value: new Color(FADED_INTO.light) },
     studio: { value: STUDIO.light },
   }
 }
@@ -65,12 +85,23 @@ const STUDIO_LIGHT = `
   vec3 mirrored = normalize( mix( reflect( - geometryViewDir, geometryNormal ), geometryNormal, pow4( material.roughness ) ) );
   radiance += studioRadiance( inverseTransformDirection( mirrored, viewMatrix ), material.roughness );`
 
+/** What the materials do not share. */
+interface OwnUniforms {
+  readonly highlight: IUniform<number>
+  readonly meant: IUniform<Vector2>
+}
+
+const ownUniforms = (highlight: number, meant: Stretch): OwnUniforms => ({
+  highlight: { value: highlight },
+  meant: { value: new Vector2(...meant) },
+})
+
 function patch(
   shader: WebGLProgramParametersWithUniforms,
   uniforms: SubstanceUniforms,
-  highlight: number,
+  own: OwnUniforms,
 ): void {
-  Object.assign(shader.uniforms, uniforms, { highlight: { value: highlight } })
+  Object.assign(shader.uniforms, uniforms, own)
   shader.vertexShader = shader.vertexShader
     .replace('#include <common>', `#include <common>\n${vertex}`)
     .replace('#include <begin_vertex>', '#include <begin_vertex>\nchooseSubstance( position );')
@@ -87,18 +118,20 @@ function patch(
     .replace('#include <tonemapping_fragment>', TONE_MAPPING)
 }
 
-function substanceMaterial(uniforms: SubstanceUniforms, highlight: number): MeshStandardMaterial {
+function substanceMaterial(uniforms: SubstanceUniforms, own: OwnUniforms): MeshStandardMaterial {
   const material = new MeshStandardMaterial()
   material.defines = { ...material.defines, SUBSTANCES: SUBSTANCE_NAMES.length }
-  material.onBeforeCompile = (shader) => patch(shader, uniforms, highlight)
+  material.onBeforeCompile = (shader) => patch(shader, uniforms, own)
   material.customProgramCacheKey = () => 'substance'
   return material
 }
 
 export function createSubstanceMaterials(): SubstanceMaterials {
   const uniforms = substanceUniforms()
-  const plain = substanceMaterial(uniforms, 0)
-  const selected = substanceMaterial(uniforms, 1)
+  const plain = substanceMaterial(uniforms, ownUniforms(0, NOWHERE))
+  const selected = substanceMaterial(uniforms, ownUniforms(1, EVERYWHERE))
+  const light = ownUniforms(LIT, NOWHERE)
+  const lit = substanceMaterial(uniforms, light)
   const bristleColour = { value: new Color() }
   const plainBristle = new ShaderMaterial({
     vertexShader: bristleVertex,
@@ -108,9 +141,11 @@ export function createSubstanceMaterials(): SubstanceMaterials {
   return {
     plain,
     selected,
+    lit,
     plainBristle,
     setTheme(theme) {
       uniforms.studio.value = STUDIO[theme]
+      uniforms.fadedColour.value.set(FADED_INTO[theme])
       SUBSTANCE_NAMES.forEach((name, index) =>
         uniforms.substanceColour.value[index]?.set(colourIn(name, theme)),
       )
@@ -119,9 +154,14 @@ export function createSubstanceMaterials(): SubstanceMaterials {
     setStripe(painted) {
       uniforms.stripe.value = painted ? 1 : 0
     },
+    setLight(stretch) {
+      uniforms.faded.value = stretch === null ? 0 : FADED
+      light.meant.value.set(...(stretch ?? NOWHERE))
+    },
     dispose() {
       plain.dispose()
       selected.dispose()
+      lit.dispose()
       plainBristle.dispose()
     },
   }

@@ -1,7 +1,7 @@
 /** One group a part, moved by the loop; each holds the part's solid, its marks and what it carries. */
 import type { ReactNode } from 'react'
 import { useEffect, useMemo } from 'react'
-import type { InstancedMesh } from 'three'
+import type { InstancedMesh, MeshStandardMaterial } from 'three'
 import { PART_NAMES, type PartName } from '../../sim/pose/parts.ts'
 import type { SubstanceMaterials } from '../material/materials.ts'
 import type { Theme } from '../material/substances.ts'
@@ -12,6 +12,8 @@ import type { ElectricBodies } from './electric/electric-bodies.ts'
 import type { MachineBodies } from './machine-bodies.ts'
 import { type MovingParts, TURNER_OF } from './moving-parts.ts'
 import type { CaseState } from './stage-props.ts'
+import { litParts } from './lit.ts'
+import type { PowerStop } from '../store/view.ts'
 
 export interface MachinePartsProps {
   readonly bodies: MachineBodies
@@ -23,7 +25,15 @@ export interface MachinePartsProps {
   readonly caseState: CaseState
   readonly motorCut: boolean
   readonly selected: PartName | null
+  readonly lit: PowerStop | null
+  readonly pluggedIn: boolean
 }
+
+const materialFor = (
+  part: PartName,
+  { materials, lit, selected }: Pick<MachinePartsProps, 'materials' | 'lit' | 'selected'>,
+): MeshStandardMaterial =>
+  litParts(lit).includes(part) ? materials.lit : part === selected ? materials.selected : materials.plain
 
 export function MachineParts(props: MachinePartsProps) {
   return PART_NAMES.map((part, index) => (
@@ -38,7 +48,7 @@ function Part({ part, ...props }: MachinePartsProps & { readonly part: PartName 
   const plain = bodies.solids.get(part) ?? electric?.solids.get(part)
   const solid = part === 'motor' && !motorCut ? bodies.wholeMotor : plain
   if (solid === undefined || solid === null) return null
-  const material = part === selected ? materials.selected : materials.plain
+  const material = materialFor(part, props)
   if (part === 'case') {
     const isSelected = part === selected
     return (
@@ -69,7 +79,13 @@ function Part({ part, ...props }: MachinePartsProps & { readonly part: PartName 
         <mesh geometry={bodies.wormPointer} material={materials.plain} castShadow />
       )}
       {part === 'plug' && electric?.socket && (
-        <mesh geometry={electric.socket} material={materials.plain} castShadow receiveShadow />
+        <mesh
+          geometry={electric.socket}
+          material={material}
+          position={[0, 0, props.pluggedIn ? 0 : electric.unplugged]}
+          castShadow
+          receiveShadow
+        />
       )}
       {part === 'tray' && <WheelPointers {...props} />}
       {mark !== undefined && turner !== undefined && (
@@ -93,7 +109,9 @@ function Part({ part, ...props }: MachinePartsProps & { readonly part: PartName 
   )
 }
 
-function Sweepers({ bodies, materials, part, selected }: MachinePartsProps & { readonly part: PartName }) {
+function Sweepers({ part, ...props }: MachinePartsProps & { readonly part: PartName }) {
+  const { bodies, materials } = props
+  const wanted = materialFor(part, props)
   const plain =
     bodies.detail === 'low' && !hasBlades(bodies.layout) ? materials.plainBristle : materials.plain
   const mesh = useMemo((): InstancedMesh => {
@@ -104,8 +122,8 @@ function Sweepers({ bodies, materials, part, selected }: MachinePartsProps & { r
     return made
   }, [bodies, plain, part])
   useEffect(() => {
-    mesh.material = part === selected ? materials.selected : plain
-  }, [mesh, materials, plain, part, selected])
+    mesh.material = wanted === materials.plain ? plain : wanted
+  }, [mesh, materials, plain, wanted])
   useEffect(
     () => () => {
       mesh.geometry.dispose()

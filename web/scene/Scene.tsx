@@ -7,10 +7,12 @@ import { Floor } from './Floor.tsx'
 import { Lights } from './Lights.tsx'
 import { MachineParts } from './MachineParts.tsx'
 import { Arrows } from './Signs.tsx'
+import { LightPath } from './electric/LightPath.tsx'
 import { useElectric } from './electric/use-electric.ts'
 import { type MachineBodies, disposeBodies } from './machine-bodies.ts'
 import { type StageLoop, changeBodies, runStageFrame } from './stage-loop.ts'
 import type { CaseState, GearSignProps } from './stage-props.ts'
+import type { PowerStop } from '../store/view.ts'
 
 const GearSigns = lazy(async () => ({ default: (await import('./signs/GearSigns.tsx')).GearSigns }))
 
@@ -21,6 +23,8 @@ export interface SceneProps extends GearSignProps {
   readonly caseState: CaseState
   readonly motorCut: boolean
   readonly selected: PartName | null
+  readonly lit: PowerStop | null
+  readonly pluggedIn: boolean
   readonly shadowMap: number
   /** Told after each frame whether another must follow. */
   readonly onFrame: (again: boolean) => void
@@ -55,7 +59,10 @@ export function Scene(props: SceneProps) {
         caseState={props.caseState}
         motorCut={props.motorCut}
         selected={props.selected}
+        lit={props.lit}
+        pluggedIn={props.pluggedIn}
       />
+      {electric && props.lit && <LightPath electric={electric} stop={props.lit} />}
       {anySign(props) && (
         <Suspense>
           <GearSigns

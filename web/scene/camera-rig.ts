@@ -30,6 +30,8 @@ export interface CameraRig {
   height: number
   free: FreeArea
   layout: Layout
+  /** Where a person had put the camera before the light was followed */
+  stood: Camera | null
 }
 
 const FIELD = 26
@@ -59,6 +61,7 @@ export function createCameraRig(layout: Layout, free: FreeArea): CameraRig {
     height: 1,
     free,
     layout,
+    stood: null,
   }
 }
 
@@ -111,7 +114,7 @@ function fit(rig: CameraRig, place: Place, points: readonly Vector3[]): void {
 
 /** Whether it stands, or goes, so near to the gears that what shows and tells the turns would be in the way. */
 export const isClose = ({ atBookmark, view, look }: CameraRig): boolean =>
-  atBookmark && (view === 'mesh' || (view === 'worm' && look.forces !== null))
+  atBookmark && look.lit === null && (view === 'mesh' || (view === 'worm' && look.forces !== null))
 
 /** Unit vector from the target to the camera. */
 function direction(out: Vector3, { yaw, elevation }: Place): Vector3 {

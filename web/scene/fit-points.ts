@@ -1,6 +1,7 @@
 /** The points that a view must keep inside the free part of the canvas [mm]. */
 import { Vector3 } from 'three'
 import type { Layout } from '../../sim/pose/layout.ts'
+import { litPoints } from './lit.ts'
 import { FLANKS_AT, type Look, type ViewBookmark, sideSign } from './views.ts'
 
 function boxPoints(x0: number, x1: number, y0: number, y1: number, z0: number, z1: number): Vector3[] {
@@ -137,5 +138,7 @@ export function fitPoints(layout: Layout, subject: ViewBookmark['subject'], look
       return boxPoints(-brushReach, brushReach, floor, tray.top, -output.brushRadius, output.brushRadius)
     case 'apart':
       return apartPoints(layout)
+    case 'lit':
+      return litPoints(layout, look.lit ?? 'socket')
   }
 }

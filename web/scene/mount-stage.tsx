@@ -163,6 +163,8 @@ const SEEN = [
   'forceArrows',
   'sparking',
   'view',
+  'lit',
+  'pluggedIn',
 ] as const
 
 function update(stage: Mounted, next: StageProps): void {
@@ -185,6 +187,7 @@ function update(stage: Mounted, next: StageProps): void {
     refit(loop.rig)
   }
   const lookedElsewhere = takeLook(stage)
+  if (next.lit !== before.lit) takeLight(stage)
   const told = next.view.nonce !== before.view.nonce || next.view.name !== before.view.name
   if (told || (lookedElsewhere && loop.rig.atBookmark)) takeView(stage, next.reducedMotion)
 }
@@ -195,12 +198,22 @@ function takeLook({ loop: { rig }, props }: Mounted): boolean {
   const flanks = gearSigns.compound ? pushesAlong(sense, machine.gearing.hand) : 0
   const forces = gearSigns.forces ? support : null
   const { look, view } = rig
-  rig.look = { side, flanks, forces }
+  rig.look = { side, flanks, forces, lit: look.lit }
   if (view === 'mesh') return side !== look.side || flanks !== look.flanks
   return view === 'worm' && forces !== look.forces
 }
 
+/** Goes to where the light now stands; once it is out, back to where it was looked from before. */
+function takeLight({ loop: { rig }, props }: Mounted): void {
+  if (rig.look.lit === null) rig.stood = movedCamera(rig)
+  rig.look = { ...rig.look, lit: props.lit }
+  goToView(rig, rig.view, props.reducedMotion)
+  if (props.lit === null && rig.stood) standAt(rig, rig.stood)
+}
+
+/** A view that is asked for leaves the light where it stands. */
 function takeView({ loop, props }: Mounted, cut: boolean): void {
+  loop.rig.look = { ...loop.rig.look, lit: null }
   const { name, camera } = props.view
   goToView(loop.rig, name, cut)
   if (camera) standAt(loop.rig, camera)

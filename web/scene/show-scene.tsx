@@ -2,6 +2,7 @@
 import { Scene } from './Scene.tsx'
 import type { Detail } from './detail.ts'
 import { createShapeClient, openShapeThread } from '../shape-work/shape-client.ts'
+import { litStretch } from './lit.ts'
 import { machineBodies } from './machine-bodies.ts'
 import { machineShape } from './machine-shape.ts'
 import type { Mounted } from './mounted.ts'
@@ -28,6 +29,7 @@ export function show(stage: Mounted): void {
   loop.arrows = props.arrows
   loop.caseState = props.caseState
   loop.reducedMotion = props.reducedMotion
+  loop.materials.setLight(props.lit && litStretch(bodies.layout, props.lit))
   stage.root.render(
     <Scene
       loop={loop}
@@ -36,6 +38,8 @@ export function show(stage: Mounted): void {
       caseState={props.caseState}
       motorCut={props.motorCut}
       selected={props.selected}
+      lit={props.lit}
+      pluggedIn={props.pluggedIn}
       shadowMap={SHADOW_MAP[quality.level]}
       gearSigns={props.gearSigns}
       misplaced={props.misplaced}

@@ -8,6 +8,7 @@ import type { SubstanceMaterials } from '../material/materials.ts'
 import { type AnchorPoint, anchorPoints, prepareAnchors, writeAnchors } from './anchors.ts'
 import { type CameraRig, isClose, moveCamera, refit } from './camera-rig.ts'
 import { type Landing, followLanding, newLanding, swell } from './landing.ts'
+import { showsSense } from './lit.ts'
 import type { MachineBodies } from './machine-bodies.ts'
 import { type MovingParts, applyPoses, newMovingParts, showMotion, showPointers } from './moving-parts.ts'
 import { type Proxies, createProxies, disposeProxies } from './proxies.ts'
@@ -136,7 +137,8 @@ export function runStageFrame(loop: StageLoop, elapsed: number): boolean {
   const speed = frame.wormTurnsPerSecond
   const turned = speed * loop.interval
   const close = isClose(rig)
-  const arrows = loop.arrows && loop.apart === 0 && loop.caseState !== 'closed' && !close
+  const open = loop.apart === 0 && loop.caseState !== 'closed'
+  const arrows = loop.arrows && open && !close && showsSense(rig.look.lit)
   showPointers(parts, !close)
   const fast = showMotion(parts, bodies.layout, turned, frame.sense, loop.marks, arrows)
   loop.materials.setStripe(loop.marks && !fast)

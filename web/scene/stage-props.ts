@@ -6,7 +6,7 @@ import type { Machine } from '../../sim/machine/machine.ts'
 import type { PartName } from '../../sim/pose/parts.ts'
 import type { Theme } from '../material/substances.ts'
 import type { QualityLevel } from './quality.ts'
-import type { Camera, View } from '../store/view.ts'
+import type { Camera, PowerStop, View } from '../store/view.ts'
 
 export type CaseState = 'closed' | 'clear' | 'off'
 
@@ -84,6 +84,9 @@ export interface StageProps extends GearSignProps {
   readonly quality: 'auto' | QualityLevel
   readonly reducedMotion: boolean
   readonly selected: PartName | null
+  /** Where the light on the power's way stands; null while it is out */
+  readonly lit: PowerStop | null
+  readonly pluggedIn: boolean
   readonly freeArea: FreeArea
   readonly frame: StageFrame
   onSelect(part: PartName | null): void

@@ -1,7 +1,7 @@
 /** Camera bookmarks: from where each view looks, and what it must hold in the frame. */
 import type { GearNumbers, Side } from '../../sim/gear/gear-numbers.ts'
 import { handSign } from '../../sim/gear/wheel-motion.ts'
-import type { Support, ViewName } from '../store/view.ts'
+import type { PowerStop, Support, ViewName } from '../store/view.ts'
 
 export interface ViewBookmark {
   readonly view: ViewName
@@ -21,6 +21,7 @@ export interface ViewBookmark {
     | 'motor'
     | 'brushes'
     | 'apart'
+    | 'lit'
 }
 
 export const VIEWS: readonly ViewBookmark[] = [
@@ -41,9 +42,11 @@ export interface Look {
   readonly flanks: 1 | -1 | 0
   /** Where the bearings are whose forces are to be seen; null without forces */
   readonly forces: Support | null
+  /** Where the light on the power's way stands; null while it is out */
+  readonly lit: PowerStop | null
 }
 
-export const NOTHING_SPECIAL: Look = { side: 'right', flanks: 0, forces: null }
+export const NOTHING_SPECIAL: Look = { side: 'right', flanks: 0, forces: null, lit: null }
 
 /** +1 for the right mesh, -1 for the left one, which is the same after half a turn about the worm. */
 export const sideSign = (side: Side): 1 | -1 => (side === 'left' ? -1 : 1)
@@ -59,8 +62,24 @@ const FLANKS_YAW = 12
 const FLANKS_ELEVATION = 20
 const FORCES = { yaw: 28, elevation: 50, subject: 'forces' } as const
 
+/** From where each stop is seen; from above unless it is told. */
+const LIT_FROM: Partial<Record<PowerStop, readonly [yaw: number, elevation: number]>> = {
+  socket: [-32, 26],
+  transformer: [-14, 38],
+  wheels: [20, 46],
+  outputs: [22, 2],
+  fan: [64, 24],
+}
+const LIT_USUALLY = [30, 40] as const
+
+function litBookmark(view: ViewName, stop: PowerStop): ViewBookmark {
+  const [yaw, elevation] = LIT_FROM[stop] ?? LIT_USUALLY
+  return { view, name: '', yaw, elevation, subject: 'lit' }
+}
+
 /** The bookmark of this name, as it suits what is looked for. */
-export function bookmarkOf(name: ViewName, { side, flanks, forces }: Look): ViewBookmark | undefined {
+export function bookmarkOf(name: ViewName, { side, flanks, forces, lit }: Look): ViewBookmark | undefined {
+  if (lit !== null) return litBookmark(name, lit)
   const bookmark = VIEWS.find(({ view }) => view === name)
   if (bookmark === undefined) return undefined
   if (name === 'worm' && forces !== null) return { ...bookmark, ...FORCES }

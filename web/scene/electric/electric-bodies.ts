@@ -1,40 +1,54 @@
 /** The solids of the electrical parts; fetched after the first picture, which does without them. */
-import type { BufferGeometry } from 'three'
+import { type BufferGeometry, SphereGeometry } from 'three'
 import type { Control, Machine } from '../../../sim/machine/machine.ts'
-import type { ElectricLayout, Stand } from '../../../sim/pose/electric-layout.ts'
+import type { ElectricLayout, Point, Stand, Wire, WireEnd } from '../../../sim/pose/electric-layout.ts'
 import type { Layout } from '../../../sim/pose/layout.ts'
 import type { PartName } from '../../../sim/pose/parts.ts'
 import type { Detail } from '../detail.ts'
-import { type Piece, box, part, piece, placed, rodY, turnedY, turnedZ } from '../solid.ts'
+import { type Piece, box, joined, part, piece, placed, rodY, turnedY, turnedZ } from '../solid.ts'
 import { rounded, tube } from './tube.ts'
 
 /** What the current passes, and the socket, which stands off while the plug is out. */
 export interface ElectricBodies {
   readonly solids: ReadonlyMap<PartName, BufferGeometry>
   readonly socket: BufferGeometry | null
+  /** How far off along z the socket stands while the plug is out [mm] */
+  readonly unplugged: number
+  /** The leads as the current passes them, up to each stop */
+  readonly leads: readonly Lead[]
+}
+
+/** One lead, as a line for the light and the ink round it, with a bead at its end. */
+export interface Lead {
+  readonly to: WireEnd
+  readonly light: BufferGeometry
+  readonly ink: BufferGeometry
 }
 
 const standing = (height: number, body: BufferGeometry, y = 0): BufferGeometry =>
   placed(body, { y: y + height / 2 })
 
+/** Length of a yoke, in widths of the whole */
+const YOKE = 0.75
+
 /** Two limbs with a coil each between two yokes; the sheets lie one behind the other. */
 function transformerPieces({ width, height, length }: Stand, detail: Detail): Piece[] {
   const limb = 0.19 * width
+  const reach = 0.44 * width
   const depth = 0.62 * length
   const foot = 0.07 * height
   const high = height - foot
   const clear = high - 2 * limb
-  const middle = 0.5 * width - 0.5 * limb
+  const middle = 0.5 * (width - reach)
   const y = foot + limb
   const pieces: Piece[] = [
-    piece('laminations', standing(limb, box(width, limb, depth), foot)),
-    piece('laminations', standing(limb, box(width, limb, depth), height - limb)),
+    piece('laminations', standing(limb, box(YOKE * width, limb, depth), foot)),
+    piece('laminations', standing(limb, box(YOKE * width, limb, depth), height - limb)),
     piece('barSteel', standing(foot, box(1.04 * width, foot, 0.35 * depth))),
   ]
   for (const [side, wire] of [[-1, 'enamelledWire'] as const, [1, 'copper'] as const]) {
     const x = side * middle
     const flange = 0.07 * clear
-    const reach = 0.42 * width
     const deep = depth + reach - limb
     pieces.push(piece('laminations', standing(clear, box(limb, clear, depth), y), { x }))
     for (const at of [y, y + clear - flange])
@@ -264,10 +278,25 @@ function leadPieces({ wires, wireRadius }: ElectricLayout, detail: Detail, mains
     .map(({ points }) => piece('rubber', tube(rounded(points, 5 * wireRadius), wireRadius, sides)))
 }
 
+const LIGHT_SIDES = 8
+
+const bead = (radius: number, [x, y, z]: Point): BufferGeometry =>
+  placed(new SphereGeometry(radius, 14, 10), { x, y, z })
+
+function lightedLead({ to, points }: Wire, wireRadius: number): Lead {
+  const line = rounded(points, 5 * wireRadius)
+  const end = points.at(-1)!
+  return {
+    to,
+    light: joined([tube(line, 1.35 * wireRadius, LIGHT_SIDES), bead(2.3 * wireRadius, end)]),
+    ink: joined([tube(line, 1.9 * wireRadius, LIGHT_SIDES), bead(2.9 * wireRadius, end)]),
+  }
+}
+
 export function electricBodies(machine: Machine, layout: Layout, detail: Detail): ElectricBodies {
   const solids = new Map<PartName, BufferGeometry>()
   const { electric } = layout
-  if (electric === null) return { solids, socket: null }
+  if (electric === null) return { solids, socket: null, unplugged: 0, leads: [] }
   const { stands, battery, plug, top } = electric
   const add = (name: PartName, stand: Stand | null | undefined, make: (stand: Stand) => Piece[]) => {
     if (stand) solids.set(name, placed(part(make(stand)), { x: stand.x, y: top, z: stand.z }))
@@ -281,10 +310,19 @@ export function electricBodies(machine: Machine, layout: Layout, detail: Detail)
   if (plug) solids.set('plug', part([...plugPieces(plug, detail), ...leadPieces(electric, detail, true)]))
   else leads.push(...leadPieces(electric, detail, true))
   if (leads.length > 0) solids.set('leads', part(leads))
-  return { solids, socket: plug && socketBody(plug) }
+  return {
+    solids,
+    socket: plug && socketBody(plug),
+    unplugged: 1.1 * (plug?.length ?? 0),
+    leads: electric.wires.map((wire) => lightedLead(wire, electric.wireRadius)),
+  }
 }
 
-export function disposeElectric({ solids, socket }: ElectricBodies): void {
+export function disposeElectric({ solids, socket, leads }: ElectricBodies): void {
+  for (const { light, ink } of leads) {
+    light.dispose()
+    ink.dispose()
+  }
   for (const geometry of solids.values()) geometry.dispose()
   socket?.dispose()
 }

@@ -5,13 +5,16 @@ import type { ElectricBodies } from './electric-bodies.ts'
 
 type Making = typeof import('./electric-bodies.ts')
 
+/** When there is no rest [ms] */
+const SOON = 300
+
 /** Calls back when the page has nothing better to do: the first picture comes first. */
 function whenIdle(act: () => void): () => void {
   if (typeof requestIdleCallback === 'undefined') {
-    const timer = setTimeout(act, 500)
+    const timer = setTimeout(act, SOON)
     return () => clearTimeout(timer)
   }
-  const request = requestIdleCallback(act)
+  const request = requestIdleCallback(act, { timeout: SOON })
   return () => cancelIdleCallback(request)
 }
 
