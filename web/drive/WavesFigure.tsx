@@ -27,14 +27,19 @@ interface WavesFigureProps {
   readonly cursors?: readonly Cursor[]
   readonly spots?: readonly LaneSpot[]
   readonly figure?: Ref<SVGSVGElement>
+  /** Higher lanes, where there are few of them */
+  readonly tall?: boolean
   /** Drawn over the lanes, in the pixels of the figure */
   readonly over?: (layout: ScopeLayout) => ReactNode
 }
 
 export function WavesFigure(props: WavesFigureProps) {
-  const { label, width, x, time, lanes, heads, cursors = [], spots = [], figure, over } = props
+  const { label, width, x, time, lanes, heads, cursors = [], spots = [], figure, tall = false, over } = props
   const clip = useId()
-  const layout = scopeLayout(width, [x.from, x.to], lanes.map(laneSpan), cursors.length > 0)
+  const layout = scopeLayout(width, [x.from, x.to], lanes.map(laneSpan), {
+    cursors: cursors.length > 0,
+    tall,
+  })
   const { across, height, top, bottom } = layout
   return (
     <svg
@@ -59,7 +64,7 @@ export function WavesFigure(props: WavesFigureProps) {
             clip={clip}
           />
         ))}
-        <TimeAxis x={x} across={across} bottom={bottom} height={height} top={top} />
+        <TimeAxis x={x} across={across} bottom={bottom} top={top} />
       </g>
       {over?.(layout)}
       {cursors.map((cursor) => (
@@ -123,10 +128,9 @@ interface TimeAxisProps {
   readonly across: Scale
   readonly top: number
   readonly bottom: number
-  readonly height: number
 }
 
-function TimeAxis({ x, across, top, bottom, height }: TimeAxisProps) {
+function TimeAxis({ x, across, top, bottom }: TimeAxisProps) {
   return (
     <>
       {roundNumbers(across).map((value) => (
@@ -139,7 +143,7 @@ function TimeAxis({ x, across, top, bottom, height }: TimeAxisProps) {
         </g>
       ))}
       <line className="plot-axis" x1={across.low} x2={across.high} y1={bottom} y2={bottom} />
-      <text className="plot-words" x={across.high} y={height - 3} textAnchor="end">
+      <text className="plot-words" x={0} y={bottom + 19}>
         {x.label}
       </text>
     </>
@@ -162,7 +166,12 @@ function LaneWords({ lane, head, layout, at, spots }: LaneWordsProps) {
   return (
     <>
       <text className="plot-words name" x={0} y={line}>
-        {lane.unit === '' ? lane.name : `${lane.name}, ${lane.unit}`}
+        {`${lane.name}, ${lane.unit}`}
+        {lane.traces.slice(1).map((trace) => (
+          <tspan key={trace.name} className="waves-beside">
+            {` (dashed: ${trace.name})`}
+          </tspan>
+        ))}
       </text>
       <text
         className="plot-words waves-meters"
@@ -172,28 +181,11 @@ function LaneWords({ lane, head, layout, at, spots }: LaneWordsProps) {
       >
         {head}
       </text>
-      {lane.traces.slice(1).map((trace) => (
-        <text
-          key={trace.name}
-          className="plot-words inside"
-          x={across.high - 4}
-          y={beside(up, trace.values.at(-1) ?? 0)}
-          textAnchor="end"
-        >
-          {trace.name}
-        </text>
-      ))}
       {spots.map((spot) => (
         <Spot key={spot.name} spot={spot} across={across} up={up} />
       ))}
     </>
   )
-}
-
-/** Under a line where there is room for its name, else above it. */
-function beside(up: Scale, value: number): number {
-  const y = toPixel(up, value)
-  return y + 18 < up.low ? y + 15 : y - 6
 }
 
 function Spot({ spot, across, up }: { readonly spot: LaneSpot; readonly across: Scale; readonly up: Scale }) {
@@ -206,7 +198,7 @@ function Spot({ spot, across, up }: { readonly spot: LaneSpot; readonly across: 
       <text
         className="plot-words name"
         x={late ? x - 10 : x + 10}
-        y={Math.max(up.high + 14, y + 5)}
+        y={y < (up.low + up.high) / 2 ? y + 19 : y - 9}
         textAnchor={late ? 'end' : 'start'}
       >
         {spot.name}

@@ -1,24 +1,25 @@
 /** The scope: lanes, meters, cursors, and a sentence on what is seen. */
-import { useMemo, useRef, useState } from 'react'
+import { useCallback, useRef, useState } from 'react'
 import { ChartActions } from '../chart/ChartActions.tsx'
 import type { Cursor } from '../chart/Plot.tsx'
 import { useWidth } from '../chart/use-width.ts'
-import { useBench, useMachine } from '../frame/workshop.ts'
+import { useBench } from '../frame/workshop.ts'
 import { WavesFigure } from './WavesFigure.tsx'
 import { NowLine, sweeps } from './WavesNow.tsx'
 import { WavesSetting } from './WavesSetting.tsx'
 import { WavesTable } from './WavesTable.tsx'
 import { WavesWords } from './WavesWords.tsx'
 import { type LaneId, firstLanes, waveColumns } from './waves-lanes.ts'
-import { type Look, type Seen, seenAt } from './waves-seen.ts'
+import type { Look, Seen } from './waves-seen.ts'
+import type { ScopeLayout } from './waves-layout.ts'
 import type { Moment } from './waves-moment.ts'
+import { useSeen } from './waves-use-seen.ts'
 import { metersText, momentText, timeText } from './waves-words.ts'
 
 export function WavesScope({ moment }: { readonly moment: Moment }) {
-  const machine = useMachine((now) => now)
   const [look, setLook] = useState<Look>({ periods: 2, of: 'mains' })
   const [chosen, setChosen] = useState<readonly LaneId[] | null>(null)
-  const seen = useMemo(() => seenAt(machine, moment, look), [machine, moment, look])
+  const seen = useSeen(moment, look)
   const on = chosen ?? firstLanes(seen.lanes)
   return (
     <>
@@ -47,6 +48,11 @@ function Scope({ seen, on, runs }: ScopeProps) {
   const [parts, setParts] = useState<readonly [number, number]>(FIRST_CURSORS)
   const pace = useBench((bench) => bench.pace)
   const sweep = runs && sweeps(seen.span, pace)
+  const { span } = seen
+  const over = useCallback(
+    (layout: ScopeLayout) => sweep && <NowLine layout={layout} span={span} />,
+    [sweep, span],
+  )
   const lanes = seen.lanes.filter(({ id }) => on.includes(id))
   const { time, unit, perSecond } = seen.shown
   const cursor = (at: 0 | 1): Cursor => ({
@@ -60,18 +66,18 @@ function Scope({ seen, on, runs }: ScopeProps) {
     },
   })
   return (
-    <>
+    <div className="waves-scope">
       <div ref={ref} className="waves-picture">
         <WavesFigure
           label={`Waves over ${timeText(seen.span)}`}
           figure={figure}
           width={width}
-          x={{ label: `Time, ${unit}`, from: 0, to: seen.span * perSecond }}
+          x={{ label: unit, from: 0, to: seen.span * perSecond }}
           time={time}
           lanes={lanes}
           heads={lanes.map((lane) => metersText(lane, seen.meters(lane)))}
           cursors={[cursor(0), cursor(1)]}
-          over={(layout) => sweep && <NowLine layout={layout} span={seen.span} />}
+          over={over}
         />
         {lanes.length === 0 && <p className="small">No lane is on.</p>}
       </div>
@@ -84,6 +90,6 @@ function Scope({ seen, on, runs }: ScopeProps) {
         sweep={sweep ? seen.span : null}
       />
       <ChartActions name="Waves" figure={figure} columns={() => waveColumns(seen.wave)} />
-    </>
+    </div>
   )
 }

@@ -1,6 +1,6 @@
 /** What the two cursors read in each lane, and how far they are apart. */
 import { valueAlong } from '../chart/scale.ts'
-import { figureOf, quantityText } from '../instrument/reading-text.ts'
+import { figure, figureOf } from '../instrument/reading-text.ts'
 import { NowCell } from './WavesNow.tsx'
 import type { Lane } from './waves-lanes.ts'
 import { timeText } from './waves-words.ts'
@@ -16,26 +16,20 @@ interface WavesTableProps {
 }
 
 export function WavesTable({ lanes, time, a, b, sweep }: WavesTableProps) {
-  const rate = a === b ? '' : quantityText(1 / Math.abs(b - a), 'Hz')
+  const rate = a === b ? '' : `${figure(1 / Math.abs(b - a))} Hz`
   return (
     <table className="waves-table">
       <caption className="unseen">Values at the cursors</caption>
       <thead>
         <tr>
-          <td />
+          <th scope="col">Lane</th>
           <CursorHead name="A" under={timeText(a)} />
           <CursorHead name="B" under={timeText(b)} />
-          <CursorHead name="B − A" under={timeText(b - a)} />
-          {sweep !== null && <CursorHead name="Now" under="" />}
+          <CursorHead name="B − A" under={timeText(b - a)} rate={rate} />
+          {sweep !== null && <CursorHead name="Now" />}
         </tr>
       </thead>
       <tbody>
-        <tr>
-          <th scope="row">1/(B − A)</th>
-          <td colSpan={2} />
-          <td className="number">{rate}</td>
-          {sweep !== null && <td />}
-        </tr>
         {lanes.map((lane) => {
           const values = lane.traces[0].values
           const atA = valueAlong(time, values, a)
@@ -61,11 +55,19 @@ export function WavesTable({ lanes, time, a, b, sweep }: WavesTableProps) {
   )
 }
 
-function CursorHead({ name, under }: { readonly name: string; readonly under: string }) {
+interface CursorHeadProps {
+  readonly name: string
+  readonly under?: string
+  /** One over the time between the cursors */
+  readonly rate?: string
+}
+
+function CursorHead({ name, under, rate }: CursorHeadProps) {
   return (
     <th scope="col">
       {name}
-      <span className="number">{under}</span>
+      {under && <span className="number">{under}</span>}
+      {rate && <span className="number">1/t {rate}</span>}
     </th>
   )
 }

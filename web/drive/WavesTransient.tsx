@@ -16,7 +16,7 @@ import { tell } from './transient-words.ts'
 import { WavesFigure } from './WavesFigure.tsx'
 import { type Lane, lanesOf, waveColumns } from './waves-lanes.ts'
 import { readMeters } from './waves-meters.ts'
-import { inputOf } from './waves-moment.ts'
+import { inputOf, warmthOf } from './waves-moment.ts'
 import { sourceOf } from './waves-seen.ts'
 
 const CHOICES: readonly { readonly what: Happening; readonly label: string }[] = [
@@ -58,8 +58,7 @@ export function WavesTransient() {
 }
 
 function orderOf(machine: Machine, bench: Bench, what: Happening): TransientOrder {
-  const warmth = { winding: bench.winding, magnet: bench.magnet }
-  return { kind: 'transient', machine, warmth, input: inputOf(bench), what }
+  return { kind: 'transient', machine, warmth: warmthOf(bench), input: inputOf(bench), what }
 }
 
 function Answer({ wave, order }: { readonly wave: Wave | null; readonly order: TransientOrder }) {
@@ -97,8 +96,9 @@ function Happened({ wave, order }: HappenedProps) {
         <WavesFigure
           label={`${name}, moment by moment`}
           figure={figureRef}
+          tall
           width={width}
-          x={{ label: 'Time, ms', from: shift(0), to: shift(wave.time.at(-1)!) }}
+          x={{ label: 'ms', from: shift(0), to: shift(wave.time.at(-1)!) }}
           time={wave.time.map(shift)}
           lanes={lanes}
           heads={lanes.map((lane) => rangeText(lane, wave))}

@@ -112,17 +112,11 @@ function tellJam(wave: Wave, machine: Machine): Told {
   const turns = turnsBetween(wave, LEAD, rest)
   const sentences = [
     `It stands after ${timeText(rest - LEAD)} and ${figure(turns, 2)} turns of the motor: the worm holds both wheels, so one jam stops them both.`,
-    `Then ${quantityText(held, 'A')} rms flow all the time and become heat in the winding.`,
+    `Then ${quantityText(held, 'A')} rms flow all the time, up to ${quantityText(peak.value, 'A')}, and become heat in the winding.`,
     ...tellOpening(wave, machine, held, end),
   ]
   const marks: Marked[] = [
     { lane: 'speed', name: `at rest after ${timeText(rest - LEAD)}`, time: rest, value: 0 },
-    {
-      lane: 'motor-current',
-      name: `peak ${quantityText(peak.value, 'A')}`,
-      time: peak.at,
-      value: motorCurrent[indexAt(time, peak.at)]!,
-    },
   ]
   return { sentences, marks }
 }
@@ -134,7 +128,7 @@ function tellOpening(wave: Wave, machine: Machine, held: number, end: number): s
   const opened = timeAt(wave.time, wave.fuse, 1, 'up')
   if (opened < Infinity) return [`The ${nameOf(fuse)} opens ${timeText(opened - LEAD)} after the jam.`]
   const current = rmsBetween(wave.time, carried(wave, machine, fuse), Math.max(LEAD, end - END / 5), end)
-  const opens = fuseTime(current, fuse.current, fuse.timeConstant, wave.fuse.at(-1)!)
+  const opens = fuseTime(current, fuse.current, fuse.timeConstant, wave.fuse.at(-1))
   if (opens === Infinity)
     return [`The ${nameOf(fuse)} never opens at ${quantityText(current, 'A')}; the winding must be watched.`]
   return [

@@ -7,12 +7,11 @@ const RIGHT = 14
 const CURSORS = 20
 /** Name and meters of a lane: in one row, or in two where it is narrow */
 export const HEAD_ROW = 22
-const NARROW = 350
+const NARROW = 400
 const DRAWING = 48
-const WIDE = 560
-const WIDE_DRAWING = 72
+const TALL_DRAWING = 76
 const GAP = 8
-const AXIS = 39
+const AXIS = 24
 
 export interface ScopeLayout {
   readonly across: Scale
@@ -28,12 +27,12 @@ export function scopeLayout(
   width: number,
   x: readonly [number, number],
   spans: readonly (readonly [number, number])[],
-  cursors: boolean,
+  { cursors, tall }: { readonly cursors: boolean; readonly tall: boolean },
 ): ScopeLayout {
   const narrow = width < NARROW
   const head = narrow ? 2 * HEAD_ROW : HEAD_ROW
   const top = cursors ? CURSORS : 0
-  const drawing = width < WIDE ? DRAWING : WIDE_DRAWING
+  const drawing = tall ? TALL_DRAWING : DRAWING
   const pitch = head + drawing + GAP
   const lanes = spans.map(([from, to], at) => {
     const start = top + at * pitch

@@ -9,6 +9,8 @@ export interface Meters {
   readonly rectified: number
   /** Largest size */
   readonly peak: number
+  readonly least: number
+  readonly most: number
   /** From the least to the most */
   readonly swing: number
   /** A frequency meter [Hz]; NaN where nothing changes that it could count */
@@ -49,7 +51,7 @@ export function readMeters(time: Float64Array, values: Float64Array): Meters {
   const swing = most - least
   const count = swing > LEAST_SWING * peak ? countRises(values, mean, HYSTERESIS * swing) : 0
   const frequency = count > 0 ? count / length : Number.NaN
-  return { rms: Math.sqrt(square), mean, rectified, peak, swing, frequency }
+  return { rms: Math.sqrt(square), mean, rectified, peak, least, most, swing, frequency }
 }
 
 /** How often the wave rises through its mean, each end joined to the other. */

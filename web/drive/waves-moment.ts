@@ -1,15 +1,30 @@
 /** At which speed the waves are worked out: the live one, the one that was held, or that of steady running. */
-import { useEffect, useState } from 'react'
+import { useEffect, useMemo, useState } from 'react'
+import type { Warmth } from '../../sim/drive/circuits.ts'
 import type { Drive } from '../../sim/drive/drive.ts'
 import type { DriveInput } from '../../sim/drive/input.ts'
-import { steadyNow, useBench, useMachine, useWorkshop } from '../frame/workshop.ts'
+import { operatingPoint } from '../../sim/drive/operating-point.ts'
+import type { Machine } from '../../sim/machine/machine.ts'
+import { type Workshop, useBench, useMachine, useWorkshop } from '../frame/workshop.ts'
 import type { Bench } from '../store/bench.ts'
 
 export interface Moment {
+  readonly machine: Machine
+  readonly warmth: Warmth
   readonly drive: Drive
   readonly input: DriveInput
   readonly kind: 'now' | 'held' | 'steady'
   /** About +z [rad/s] */
+  readonly speed: number
+  /** Whether that is where it settles */
+  readonly settled: boolean
+}
+
+/** A drive as it is set, at a speed that it has or had. */
+interface Passing {
+  readonly drive: Drive
+  readonly input: DriveInput
+  readonly kind: 'now' | 'held'
   readonly speed: number
 }
 
@@ -17,6 +32,8 @@ export interface Moment {
 const EVERY = 200
 /** A speed that has changed by less than this part is the same. Our choice. */
 const SAME = 2e-4
+/** A speed this near to the settled one is it: cycle means and waveform differ by about as much. Our choice. */
+const SETTLED = 1e-3
 
 export const inputOf = (bench: Bench): DriveInput => ({
   setting: bench.setting,
@@ -27,54 +44,73 @@ export const inputOf = (bench: Bench): DriveInput => ({
   jammed: bench.jammed,
 })
 
+export const warmthOf = ({ winding, magnet }: Bench): Warmth => ({ winding, magnet })
+
 /** Null where the drive is not computed, or does not settle and does not run. */
 export function useMoment(): Moment | null {
-  const { frame, readout, document, bench: benchStore } = useWorkshop()
+  const workshop = useWorkshop()
+  const { drive } = workshop.frame
   const machine = useMachine((now) => now)
-  const bench = useBench((now) => now)
-  const [running, setRunning] = useState<Moment | null>(null)
+  const { winding, magnet, ...set } = useBench((now) => now)
+  const { pluggedIn, setting, sense, leftLoad, rightLoad, jammed } = set
+  const warmth = useMemo(() => ({ winding, magnet }), [winding, magnet])
+  const input = useMemo(
+    () => ({ setting, connected: pluggedIn, sense, leftLoad, rightLoad, jammed }),
+    [pluggedIn, setting, sense, leftLoad, rightLoad, jammed],
+  )
+  const steady = useMemo(() => steadySpeed(drive, input), [drive, input])
+  const passing = usePassing(workshop)
+  return useMemo(() => {
+    const base = { machine, warmth, drive }
+    if (passing && passing.drive === drive && sameInput(passing.input, input)) {
+      const { kind, speed } = passing
+      return { ...base, input, kind, speed, settled: input.connected && isNear(speed, steady) }
+    }
+    if (steady === null) return null
+    return { ...base, input: { ...input, connected: true }, kind: 'steady', speed: steady, settled: true }
+  }, [machine, warmth, drive, input, steady, passing])
+}
+
+/** Plugged in, whether it is or not [rad/s] */
+function steadySpeed(drive: Drive, input: DriveInput): number | null {
+  if (drive.circuits.length === 0) return null
+  return operatingPoint(drive, { ...input, connected: true })?.speed ?? null
+}
+
+const isNear = (speed: number, steady: number | null): boolean =>
+  steady !== null && Math.abs(speed - steady) <= SETTLED * Math.abs(steady)
+
+/** The last speed at which the machine ran; null until it does. */
+function usePassing({ frame, readout, bench }: Workshop): Passing | null {
+  const [passing, setPassing] = useState<Passing | null>(null)
   useEffect(() => {
     let last = -Infinity
     let late: ReturnType<typeof setTimeout> | undefined
     const look = () => {
       const { motion, reading } = readout.getState()
+      clearTimeout(late)
       if (motion !== 'running') {
-        setRunning((was) => was && { ...was, kind: 'held' })
+        setPassing((was) => (was?.kind === 'now' ? { ...was, kind: 'held' } : was))
         return
       }
       const now = performance.now()
-      clearTimeout(late)
       if (now - last < EVERY) {
         late = setTimeout(look, EVERY)
         return
       }
       last = now
-      const speed = reading.wormSpeed
-      const next = { drive: frame.drive, input: inputOf(benchStore.getState()), kind: 'now' as const, speed }
-      setRunning((was) => (was && sameMoment(was, next) ? was : next))
+      const input = inputOf(bench.getState())
+      const next: Passing = { drive: frame.drive, input, kind: 'now', speed: reading.wormSpeed }
+      setPassing((was) => (was && samePassing(was, next) ? was : next))
     }
     look()
-    const stops = [readout.subscribe(look), benchStore.subscribe(look), document.store.subscribe(look)]
+    const stop = readout.subscribe(look)
     return () => {
       clearTimeout(late)
-      for (const stop of stops) stop()
+      stop()
     }
-  }, [frame, readout, document, benchStore])
-  const input = inputOf(bench)
-  if (
-    running &&
-    (running.kind === 'now' || (running.drive === frame.drive && sameInput(running.input, input)))
-  )
-    return running
-  const steady = machine && frame.drive.notComputed === null ? steadyNow(frame.drive, bench) : null
-  return (
-    steady && {
-      drive: frame.drive,
-      input: { ...input, connected: true },
-      kind: 'steady',
-      speed: steady.speed,
-    }
-  )
+  }, [frame, readout, bench])
+  return passing
 }
 
 const sameInput = (a: DriveInput, b: DriveInput): boolean =>
@@ -85,7 +121,7 @@ const sameInput = (a: DriveInput, b: DriveInput): boolean =>
   a.rightLoad === b.rightLoad &&
   a.jammed === b.jammed
 
-const sameMoment = (a: Moment, b: Moment): boolean =>
+const samePassing = (a: Passing, b: Passing): boolean =>
   a.kind === b.kind &&
   a.drive === b.drive &&
   sameInput(a.input, b.input) &&

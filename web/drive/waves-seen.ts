@@ -2,19 +2,18 @@
 import type { Drive } from '../../sim/drive/drive.ts'
 import type { DriveInput } from '../../sim/drive/input.ts'
 import type { Circuit } from '../../sim/electric/circuit.ts'
-import type { Machine } from '../../sim/machine/machine.ts'
-import type { Wave } from '../../sim/run/waveform-record.ts'
 import { TURN } from '../../sim/quantity/constants.ts'
+import type { Wave } from '../../sim/run/waveform-record.ts'
 import { type Flow, flowOf } from './waves-flow.ts'
 import { type Lane, type WaveSource, lanesOf, ownVoltage } from './waves-lanes.ts'
 import { type Meters, readMeters } from './waves-meters.ts'
-import { waveAt } from './waves-work.ts'
 import type { Moment } from './waves-moment.ts'
+import type { Stretch } from './waves-work.ts'
 
 /** What is looked at: periods of the mains, or of the chopper. */
 export interface Look {
   readonly periods: 1 | 2
-  readonly of: 'mains' | 'switching'
+  readonly of: Stretch['of']
 }
 
 export interface Seen {
@@ -31,7 +30,7 @@ export interface Seen {
   readonly meters: (lane: Lane) => Meters
   /** About +z [rad/s] */
   readonly speed: number
-  /** The motor's own voltage, mean over the wave [V] */
+  /** The motor's own voltage, mean of its size over the wave [V] */
   readonly emf: number
 }
 
@@ -41,38 +40,47 @@ export const looksOf = ({ source, chopper }: Circuit): readonly Look['of'][] => 
   ...(chopper ? (['switching'] as const) : []),
 ]
 
-export const sourceOf = (machine: Machine, drive: Drive, { setting, sense }: DriveInput): WaveSource => ({
-  circuit: drive.circuits[setting]!,
-  turnsRatio: drive.primaries[setting]?.turnsRatio ?? 1,
+/** What is asked for, or the one thing that there is. */
+export function stretchOf(circuit: Circuit, { periods, of }: Look): Stretch {
+  const looks = looksOf(circuit)
+  const kind = looks.includes(of) ? of : looks[0]!
+  const period = kind === 'mains' ? TURN / circuit.source.angularFrequency : circuit.chopper!.period
+  return { of: kind, periods, period }
+}
+
+/** Whether everything repeats within such a stretch, so that there is a steady wave of it. */
+export const isWhole = ({ source }: Circuit, { of }: Stretch): boolean =>
+  (of === 'mains') === source.angularFrequency > 0
+
+export const sourceOf = (machine: Moment['machine'], drive: Drive, input: DriveInput): WaveSource => ({
+  circuit: drive.circuits[input.setting]!,
+  turnsRatio: drive.primaries[input.setting]?.turnsRatio ?? 1,
   battery: machine.supply.kind === 'battery',
-  sense,
+  sense: input.sense,
 })
 
-export function seenAt(machine: Machine, { drive, input, speed }: Moment, look: Look): Seen {
-  const circuit = drive.circuits[input.setting]!
-  const of = looksOf(circuit).includes(look.of) ? look.of : looksOf(circuit)[0]!
-  const period = of === 'mains' ? TURN / circuit.source.angularFrequency : circuit.chopper!.period
-  const span = look.periods * period
-  const { wave, ripple } = waveAt(drive, input, speed, { of, periods: look.periods, period })
+/** Below this a stretch is told in microseconds [s]. */
+const SMALL = 2e-3
+
+export function seenOf({ machine, drive, input, speed }: Moment, wave: Wave, ripple: number | null): Seen {
   const source = sourceOf(machine, drive, input)
-  const lanes = lanesOf(wave, source)
+  const span = wave.time.at(-1)!
+  const perSecond = span < SMALL ? 1e6 : 1e3
   const read = new Map<Lane, Meters>()
-  const small = span < 2e-3
-  const perSecond = small ? 1e6 : 1e3
   return {
-    circuit,
+    circuit: source.circuit,
     wave,
     ripple,
-    lanes,
+    lanes: lanesOf(wave, source),
     flow: flowOf(wave.time, wave.motorCurrent, wave.sourceCurrent),
     span,
-    speed,
-    shown: { time: wave.time.map((t) => t * perSecond), unit: small ? 'µs' : 'ms', perSecond },
+    shown: { time: wave.time.map((t) => t * perSecond), unit: span < SMALL ? 'µs' : 'ms', perSecond },
     meters(lane) {
       const known = read.get(lane) ?? readMeters(wave.time, lane.traces[0].values)
       read.set(lane, known)
       return known
     },
-    emf: readMeters(wave.time, ownVoltage(source, wave)).mean,
+    speed,
+    emf: readMeters(wave.time, ownVoltage(source, wave)).rectified,
   }
 }

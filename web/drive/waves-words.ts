@@ -23,13 +23,16 @@ export function timeText(seconds: number): string {
 }
 
 /** What stands at the right of a lane's name. */
-export function metersText({ unit, meters }: Lane, { rms, mean, swing, frequency }: Meters): string {
+export function metersText(
+  { unit, meters }: Lane,
+  { rms, mean, least, most, swing, frequency }: Meters,
+): string {
   const counted = Number.isFinite(frequency) ? `${figure(frequency)} Hz` : 'steady'
   const number = (value: number) => figure(value, unit === 'r/min' ? 4 : 3)
-  if (meters === 'mean') {
-    const ripple = Math.abs(mean) > 0 ? ` · ripple ${percent(swing / Math.abs(mean))}` : ''
-    return `mean ${number(mean)}${ripple}`
-  }
+  if (meters === 'mean')
+    return swing > 1e-3 * Math.abs(mean)
+      ? `mean ${number(mean)} · ${number(least)} to ${number(most)}`
+      : number(mean)
   const shownMean = Math.abs(mean) < 1e-3 * rms ? 0 : mean
   return `rms ${number(rms)} · mean ${number(shownMean)} · ${counted}`
 }
@@ -40,7 +43,7 @@ export interface Told {
   readonly flow: Flow
   /** Worm speed [rad/s] */
   readonly speed: number
-  /** The motor's own voltage, mean over the wave [V] */
+  /** The motor's own voltage, mean of its size over the wave [V] */
   readonly emf: number
   /** Of the motor's current, and of the voltage across the capacitor where there is one */
   readonly current: Meters
@@ -62,11 +65,11 @@ export function flowSentence(told: Told): string {
   return still + bridgeSentence(told)
 }
 
-const own = (volts: number): string => `its own ${quantityText(volts, 'V')}`
+const own = (volts: number): string => `the motor’s own ${figure(volts)} V`
 
 function noCurrent({ emf }: Told): string {
   if (emf === 0) return 'No current flows.'
-  return `No current flows: the supply stays below the motor’s own ${quantityText(emf, 'V')}.`
+  return `No current flows: the supply stays below the motor’s own ${figure(emf)} V.`
 }
 
 function bridgeSentence({ flow, emf, speed }: Told): string {
