@@ -23,6 +23,8 @@ export interface MotorIdentity {
 }
 
 const CURE = 'take some with the rotor held and some running'
+/** At one voltage the current falls in step with the speed, and neither tells what the other does not. */
+const CURE_WITH_DROP = `${CURE}, at more than one voltage`
 /** Two currents differ when they lie further apart than this many times their joint uncertainty. Our choice. */
 const APART = 3
 const LEAST_LEVELS = 3
@@ -50,7 +52,8 @@ export function identifyMotor(rows: readonly MotorReading[], brushDrop: number |
   const linearise = (values: readonly number[]) => rows.map((row) => deviation(row, values, brushDrop))
   const first = leastSquares(linearise(Array.from({ length: unknowns }, () => 0)))
   const fit = first && gaussNewton(first.values, linearise)
-  if (!fit) return { fit: null, problems: [undetermined(CURE)] }
+  const cure = brushDrop === null ? CURE_WITH_DROP : CURE
+  if (!fit) return { fit: null, problems: [undetermined(cure)] }
   return {
     fit: {
       ...quality(fit),
@@ -58,7 +61,7 @@ export function identifyMotor(rows: readonly MotorReading[], brushDrop: number |
       emfConstant: estimate(fit, 1),
       brushDrop: brushDrop === null ? estimate(fit, 2) : { value: brushDrop, uncertainty: 0 },
     },
-    problems: fitDoubts(fit, CURE),
+    problems: fitDoubts(fit, cure),
   }
 }
 

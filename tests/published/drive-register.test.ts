@@ -58,6 +58,17 @@ const CHECKED: Readonly<Record<string, readonly (readonly [title: string, entrie
     ['17.58 A at 120 V and 8000 r/min', ['U-04']],
     ['at 60 deg', ['M-14']],
   ],
+  'drive-chains': [
+    ['1 A at 220 V and 1606 r/min', ['U-01']],
+    ['17.58 A at 120 V, 60 Hz', ['U-04']],
+    ['a fan slowed by a resistor', ['S-01']],
+    ['behind a chopper at 2626.1 r/min', ['S-05']],
+    ['magnet motor behind triac and bridge', ['M-14']],
+  ],
+  'drive-waves': [
+    ['feeding R, L and an emf', ['CH-02']],
+    ['feeding R and L at half duty', ['CH-03']],
+  ],
   'drive-brushes': [
     ['assigned for calculations', ['B-01']],
     ['of a pair of carbon brushes', ['B-02']],
