@@ -106,6 +106,8 @@ function writeIntegrands(rates: Float64Array, network: WaveNetwork, look: Look, 
   rates[QUADRATURE] = look.source * quadratureAt(network, y[TIME]!)
   rates[RECTIFIED] =
     (path === 'legs' || feed === 'series' ? size : 0) + loops.intoCapacitor * turn * look.source
+  // Legs that hold an empty capacitor carry what its bleed resistor would have it lose.
+  if (path === 'legs') rates[RECTIFIED]! += v / circuit.bleedResistance
   rates[SWITCHED] = 0
   if (circuit.triac) rates[SWITCHED] = (feed === 'series' ? size : 0) + loops.apart * turn * look.source
   else if (loops.switched !== 0) rates[SWITCHED] = path === 'capacitor' ? loops.tapped * size : size

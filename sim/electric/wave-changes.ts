@@ -117,7 +117,6 @@ function openSwitch(network: WaveNetwork, y: Float64Array): void {
 
 function closeSwitch(network: WaveNetwork): void {
   network.closed = true
-  network.turn = 1
   if (network.path !== 'freewheel' || !network.circuit.chopper) return
   if (smoothed(network)) network.path = 'capacitor'
   else if (network.connected) enter(network, 'source', 'series', 1)

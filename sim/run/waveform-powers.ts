@@ -20,10 +20,12 @@ export function writeElectricPowers(
   const own = turn * look.source
   out[at.INPUT] = look.emf * look.source
   out[at.SOURCE_RESISTANCE] = network.sourceResistance * look.source * look.source
-  out[at.DIODES] = loops.diode * i + loops.ownDiode * own
+  // Legs that hold an empty capacitor carry what its bleed resistor would have it lose.
+  const held = ((1 - loops.charged) * circuit.diodeDrops * v) / circuit.bleedResistance
+  out[at.DIODES] = loops.diode * i + loops.ownDiode * own + held
   out[at.SWITCH] = (loops.triac + loops.switched) * i + loops.ownTriac * own
   out[at.FREEWHEEL] = loops.freewheel * i
-  out[at.BLEED] = (loops.charged * v * v) / circuit.bleedResistance
+  out[at.BLEED] = (v * v) / circuit.bleedResistance
   out[at.COPPER] = circuit.winding.resistance * i * i
   out[at.BRUSH] = loops.brush * i
   out[at.ARC] = 0
