@@ -24,8 +24,8 @@ export const fanPowerFactor = ({ speed, density }: FanChange): number => density
 /** Change of speed at which a test in other air stands for this one: equal Reynolds numbers, one viscosity. */
 export const similarSpeedFactor = (density: number): number => 1 / density
 
-export const AIR_CONSTANT = 287.05 // R of dry air [J/(kg K)]
-export const STANDARD_PRESSURE = 101_325 // [Pa]
+const AIR_CONSTANT = 287.05 // R of dry air [J/(kg K)]
+const STANDARD_PRESSURE = 101_325 // [Pa]
 const ZERO_CELSIUS = 273.15 // [K]
 
 /**

@@ -41,7 +41,7 @@ const RADIAL_FACTOR = 0.56
  * Deep-groove ball bearings of one row: Fa/C0, e, Y. ISO 281 in its older form, as in Shigley, Table 11-1; the rows of
  * 0.084, 0.11, 0.17 and 0.28 were seen in print, the others are from memory.
  */
-export const THRUST_TABLE: readonly (readonly [part: number, e: number, Y: number])[] = [
+const THRUST_TABLE: readonly (readonly [part: number, e: number, Y: number])[] = [
   [0.014, 0.19, 2.3],
   [0.021, 0.21, 2.15],
   [0.028, 0.22, 1.99],
@@ -96,7 +96,7 @@ export interface WeibullLife {
 }
 
 /** Deep-groove and angular-contact ball bearings; Shigley, Table 11-6, manufacturer 2. */
-export const BALL_BEARING_LIVES: WeibullLife = { x0: 0.02, theta: 4.459, b: 1.483 }
+const BALL_BEARING_LIVES: WeibullLife = { x0: 0.02, theta: 4.459, b: 1.483 }
 
 /** Part of the bearings that still run after x of their L10 lives: exp(-((x - x0)/(theta - x0))^b). */
 export const reliability = (x: number, { x0, theta, b }: WeibullLife = BALL_BEARING_LIVES): number =>

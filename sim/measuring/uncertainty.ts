@@ -45,7 +45,7 @@ export const readingUncertainty = (reading: number, accuracy: Accuracy): number 
 /** Correlation of inputs j and k, -1 to 1. */
 export type Correlation = (j: number, k: number) => number
 
-export const uncorrelated: Correlation = (j, k) => (j === k ? 1 : 0)
+const uncorrelated: Correlation = (j, k) => (j === k ? 1 : 0)
 
 /**
  * Covariance of two results of the same inputs: sum over j and k of cj dk uj uk rjk. With d = c it is the square of

@@ -41,7 +41,7 @@ export interface SourceMeans {
 }
 
 /** Fundamental of the current [A r.m.s.]; harmonics carry no power against a sine. */
-export const fundamentalCurrent = ({ voltage, power, quadrature }: SourceMeans): number =>
+const fundamentalCurrent = ({ voltage, power, quadrature }: SourceMeans): number =>
   Math.hypot(power, quadrature) / voltage
 
 /** Cosine of the angle between voltage and fundamental current. */

@@ -30,7 +30,7 @@ export interface TextbookCircuit {
   readonly speed?: number
 }
 
-export function circuitOf(given: TextbookCircuit): Circuit {
+function circuitOf(given: TextbookCircuit): Circuit {
   const { frequency = 50, firingAngle, duty } = given
   return {
     source: {
