@@ -49,7 +49,7 @@ export function BrushesCommutator({ machine, now }: CommutatorProps) {
           <figcaption className="small">Under the right brush; drag it</figcaption>
         </figure>
       </div>
-      <output className="brushes-place" aria-live="off" aria-label="The dark coil" ref={words} />
+      <output className="brushes-place" aria-live="off" aria-label="The bold coil" ref={words} />
       <BrushesTrace
         commutator={commutator}
         current={now.figures.armatureCurrent}
@@ -66,8 +66,8 @@ export function BrushesCommutator({ machine, now }: CommutatorProps) {
       </p>
       {alternating && (
         <p className="small">
-          Drawn in one half wave. In the next one the currents of armature and field turn round together, so
-          the push stays the same way.
+          Drawn in one half wave; F is a pole of the field winding. In the next half wave the currents of
+          armature and field turn round together, so the push stays the same way.
         </p>
       )}
       <ChartActions
@@ -119,10 +119,11 @@ function useCommutator(
       if (!still && at - told < WORDS_EVERY) return
       told = at
       const part = flow === 0 ? 0 : coilPart(commutator, angle, flow)
-      const text = seen
-        ? `${placeText(angle * DEGREES, sense)}: ${signedCurrent(part * current.current)}`
-        : 'too fast to follow here'
-      if (words.current) words.current.textContent = `The dark coil is ${text}`
+      const text = `${placeText(angle * DEGREES, sense)}: ${signedCurrent(part * current.current)}`
+      if (words.current)
+        words.current.textContent = seen
+          ? `The bold coil is ${text}`
+          : 'Bars pass too fast to be drawn; the pattern of currents stands still'
       slider.current?.setAttribute('aria-valuenow', String(Math.round(angle * DEGREES)))
       slider.current?.setAttribute('aria-valuetext', text)
     }

@@ -14,8 +14,8 @@ import fragment from './sparks.frag.glsl?raw'
 import { MOST_SPARKS, SPARK_STRIDE, type SparkField, newSparkField, writeSparks } from './spark-field.ts'
 import vertex from './sparks.vert.glsl?raw'
 
-const CORE = '#fffdf2'
-const RIM = '#ffd9a3'
+const CORE = '#ffffff'
+const RIM = '#e3f0ff'
 /** Half of a brush's height and of its length, in commutator radii and lengths, as the stage has them */
 const BRUSH_HALF = 0.22
 const LENGTH_HALF = 0.25
@@ -24,9 +24,9 @@ const THROWN = 0.34
 /** Over the bars, in radii, so that they are not half in the copper */
 const OVER = 1.03
 /** Diameters, in commutator radii */
-const POINT = 0.11
-const GLOW = 0.75
-const GLOW_LIGHT = 0.75
+const POINT = 0.2
+const GLOW = 1.15
+const GLOW_LIGHT = 0.85
 const GLOWS = 3
 const PER_EDGE = MOST_SPARKS + GLOWS
 /** After the clear walls, which would grey them */

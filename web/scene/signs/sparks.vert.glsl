@@ -10,7 +10,7 @@ varying float vSoft;
 void main() {
   vec4 seen = modelViewMatrix * vec4(position, 1.0);
   gl_Position = projectionMatrix * seen;
-  gl_PointSize = max(1.5, size * projectionMatrix[1][1] * halfHeight / -seen.z);
+  gl_PointSize = max(2.5, size * projectionMatrix[1][1] * halfHeight / -seen.z);
   vLight = light;
   vSoft = soft;
 }
