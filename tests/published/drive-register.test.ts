@@ -16,6 +16,11 @@ const CHECKED: Readonly<Record<string, readonly (readonly [title: string, entrie
     ['%f V of 230 V and 10 %%', ['AC-04', 'AC-05']],
     ['%f Hz at a 50 Hz supply', ['AC-05']],
     ['smoothed bridge', ['AC-08']],
+    ['two drops of 0.7 V', ['AC-22']],
+    ['feeding R, L and an emf', ['CH-02']],
+    ['feeding R and L at half duty', ['CH-03']],
+  ],
+  'drive-phase-control': [
     ['a thyristor charging 150 V', ['AC-11']],
     ['10 ohm from 60 deg', ['AC-12']],
     ['a heater of 1000 W', ['AC-13']],
@@ -24,9 +29,6 @@ const CHECKED: Readonly<Record<string, readonly (readonly [title: string, entrie
     ['only one half wave controlled', ['AC-17']],
     ['which is why one half wave is refused', ['AC-17']],
     ['bursts of 6 cycles', ['AC-19']],
-    ['two drops of 0.7 V', ['AC-22']],
-    ['feeding R, L and an emf', ['CH-02']],
-    ['feeding R and L at half duty', ['CH-03']],
   ],
   'drive-motors': [
     ['constant and loss from a run without load', ['M-01']],

@@ -88,3 +88,12 @@ export function resistive(given: TextbookCircuit, read: (cycle: CurrentCycle) =>
   const [first, second, third] = [at(SLOW), at(2 * SLOW), at(4 * SLOW)]
   return (4 * (2 * first - second) - (2 * second - third)) / 3
 }
+
+/** Mean and r.m.s. over 1 ohm, and so of the voltage. */
+export const overResistance = (given: Omit<TextbookCircuit, 'resistance'>): { mean: number; rms: number } => {
+  const circuit = { ...given, resistance: 1 }
+  return {
+    mean: resistive(circuit, ({ mean }) => mean),
+    rms: resistive(circuit, ({ square }) => Math.sqrt(square)),
+  }
+}
