@@ -120,7 +120,7 @@ function standsOf(chain: readonly ChainElement[], row: Row): ElectricLayout['sta
   if (chain.includes('transformer'))
     stands.transformer = {
       x: -row.x,
-      z: row.front - 0.8 * row.slot,
+      z: row.front - 1.15 * row.slot,
       width: row.width,
       height: row.height,
       length: 0.95 * row.slot,
@@ -222,7 +222,7 @@ export function electricLayout(machine: Machine, room: Room): ElectricLayout | n
       ? {
           x: -Math.max(halfWidth + 0.7 * r, reach + 0.35 * r),
           y: floor + 0.26 * r,
-          z: -0.2 * r,
+          z: 0.55 * r,
           length: 0.75 * r,
         }
       : null,

@@ -4,6 +4,7 @@ import { Formulas } from '../instrument/use-formula.tsx'
 import { useSteady } from '../instrument/use-reading.ts'
 import { LedgerSection } from './LedgerSection.tsx'
 import { LedgerPlug } from './LedgerPlug.tsx'
+import { PowersWay } from './PowersWay.tsx'
 import './power.css'
 
 export function PowerPanel() {
@@ -11,6 +12,7 @@ export function PowerPanel() {
   const { frame } = useWorkshop()
   return (
     <div className="drive-panel">
+      <PowersWay />
       <Formulas>
         {frame.drive.notComputed ? <p>{frame.drive.notComputed}</p> : <LedgerSection steady={steady} />}
         <LedgerPlug steady={steady} />

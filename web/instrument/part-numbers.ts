@@ -97,7 +97,7 @@ const rotor: Numbers = (situation) => {
 }
 
 /** What the person has set at the speed control. */
-function stepNumbers({ machine: { control }, setting }: Situation): readonly PartNumber[] {
+export function stepNumbers({ machine: { control }, setting }: Situation): readonly PartNumber[] {
   const count = { name: 'Step', text: `${setting + 1} of ${control.steps.length}` }
   switch (control.kind) {
     case 'taps':

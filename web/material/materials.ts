@@ -31,7 +31,7 @@ export const EVERYWHERE: Stretch = [-1e6, 1e6]
 const FADED = 0.55
 const FADED_INTO: Record<Theme, string> = { light: '#c2cbd2', dark: '#161c21' }
 /** How much brighter than a part that is spoken of */
-const LIT = 1.15
+const LIT = 1.5
 
 export interface SubstanceMaterials {
   readonly plain: MeshStandardMaterial

@@ -8,7 +8,7 @@ const FADE = 56
 
 /** A close-up fills the canvas, so it fades where words stand on it. */
 function fading({ view, lit, freeArea }: StageProps): CSSProperties | undefined {
-  if (view.name !== 'mesh' && view.name !== 'worm' && lit === null) return undefined
+  if (view.name !== 'mesh' && view.name !== 'worm' && view.name !== 'commutator' && lit === null) return undefined
   const { left, top } = freeArea
   const ramp = (way: string, end: number) =>
     `linear-gradient(${way}, transparent ${end}px, black ${end === 0 ? 0 : end + FADE}px)`

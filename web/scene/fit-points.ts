@@ -134,6 +134,8 @@ export function fitPoints(layout: Layout, subject: ViewBookmark['subject'], look
       return forcePoints(layout, look.forces)
     case 'motor':
       return motorPoints(layout)
+    case 'commutator':
+      return layout.motor === null ? motorPoints(layout) : litPoints(layout, 'commutator')
     case 'brushes':
       return boxPoints(-brushReach, brushReach, floor, tray.top, -output.brushRadius, output.brushRadius)
     case 'apart':

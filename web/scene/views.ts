@@ -19,6 +19,7 @@ export interface ViewBookmark {
     | 'mesh'
     | 'flanks'
     | 'motor'
+    | 'commutator'
     | 'brushes'
     | 'apart'
     | 'lit'
@@ -30,6 +31,7 @@ export const VIEWS: readonly ViewBookmark[] = [
   { view: 'worm', name: 'Worm', yaw: 26, elevation: 50, subject: 'worm' },
   { view: 'mesh', name: 'Mesh', yaw: 4, elevation: 58, subject: 'mesh' },
   { view: 'motor', name: 'Motor', yaw: 38, elevation: 32, subject: 'motor' },
+  { view: 'commutator', name: 'Commutator', yaw: 30, elevation: 40, subject: 'commutator' },
   { view: 'brushes', name: 'Brushes', yaw: 22, elevation: -2, subject: 'brushes' },
   { view: 'whole', name: 'Whole', yaw: 34, elevation: 30, subject: 'apart' },
 ]

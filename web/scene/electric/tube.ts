@@ -64,7 +64,7 @@ export function tube(line: readonly Point[], radius: number, sides: number): Buf
       }
       if (ring + 1 === rings) continue
       const [a, b] = [ring * sides + n, ring * sides + ((n + 1) % sides)]
-      indices.set([a, b, b + sides, a, b + sides, a + sides], 6 * (ring * sides + n))
+      indices.set([a, b + sides, b, a, a + sides, b + sides], 6 * (ring * sides + n))
     }
   }
   return solid(positions, normals, indices)
