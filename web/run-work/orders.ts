@@ -4,6 +4,7 @@ import { compileDrive } from '../../sim/drive/drive.ts'
 import type { DriveInput } from '../../sim/drive/input.ts'
 import type { Machine } from '../../sim/machine/machine.ts'
 import { type HeatingOptions, type HeatingRun, heatingRun } from '../../sim/run/heating.ts'
+import { type NoSettling, settledHeat } from '../../sim/run/heating-settled.ts'
 import type { TorqueSpeedCurve } from '../../sim/run/torque-speed.ts'
 import type { Wave } from '../../sim/run/waveform-record.ts'
 import { steadyWave } from '../../sim/run/waveform-steady.ts'
@@ -16,6 +17,13 @@ export interface HeatingOrder {
   readonly machine: Machine
   readonly input: DriveInput
   readonly options: HeatingOptions
+}
+
+/** Where warming ends up, for each of some inputs; null where a machine has no thermal description. */
+export interface SettledOrder {
+  readonly kind: 'settled'
+  readonly machine: Machine
+  readonly inputs: readonly DriveInput[]
 }
 
 /** A start, a jam or a pull of the plug, moment by moment; null where there are no waveforms, or no steady running. */
@@ -57,11 +65,15 @@ export interface WaveAnswer {
   readonly ripple: number
 }
 
-export type RunOrder = HeatingOrder | SweepOrder | TransientOrder | WaveOrder
+export type RunOrder = HeatingOrder | SettledOrder | SweepOrder | TransientOrder | WaveOrder
+
+/** [degC]; a sentence where it ends nowhere */
+export type Settled = { readonly winding: number; readonly case: number } | NoSettling
 
 interface Answers {
   readonly sweep: Sweep
   readonly heating: HeatingRun | null
+  readonly settled: readonly Settled[] | null
   readonly transient: Wave | null
   readonly wave: WaveAnswer | null
 }
@@ -73,6 +85,8 @@ export function runOrder(order: RunOrder): Generator<number, AnswerTo<RunOrder>>
   switch (order.kind) {
     case 'heating':
       return heatingRun(order.machine, order.input, order.options)
+    case 'settled':
+      return settledRun(order)
     case 'sweep':
       return sweepRun(order)
     case 'transient':
@@ -80,6 +94,17 @@ export function runOrder(order: RunOrder): Generator<number, AnswerTo<RunOrder>>
     case 'wave':
       return waveRun(order)
   }
+}
+
+function* settledRun({ machine, inputs }: SettledOrder): Generator<number, readonly Settled[] | null> {
+  const found: Settled[] = []
+  for (const input of inputs) {
+    const settled = settledHeat(machine, input)
+    if (!settled) return null
+    found.push('reason' in settled ? settled : { winding: settled.winding, case: settled.case })
+    yield found.length / inputs.length
+  }
+  return found
 }
 
 function* transientRun({ machine, warmth, input, what }: TransientOrder): Generator<number, Wave | null> {
