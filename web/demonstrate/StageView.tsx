@@ -5,6 +5,7 @@ import { beginDrag, dragTo, drawnBy, endDrag, runFrame } from '../frame/frame.ts
 import { PlanView } from '../instrument/PlanView.tsx'
 import type { StageFrame } from '../scene/stage-props.ts'
 import { requestFrame } from '../scene/ticker.ts'
+import { fillsCanvas } from '../scene/views.ts'
 import { IDEAL, NO_SIGNS, type View } from '../store/view.ts'
 import { StageLabels } from './StageLabels.tsx'
 import { useFreeArea } from './free-area.ts'
@@ -54,7 +55,7 @@ function useStageFrame(painters: ReadonlySet<() => void>): StageFrame {
 
 /** Where there are no panels, nothing leads away from a close view, and the marks could not be counted there. */
 const notClose = ({ view, camera }: View): View['view'] =>
-  camera === null && (view.name === 'mesh' || view.name === 'worm') ? { ...view, name: 'gears' } : view
+  camera === null && fillsCanvas(view.name) ? { ...view, name: 'gears' } : view
 
 function Picture({ Stage }: { readonly Stage: StagePicture }) {
   const { view, frame, prediction } = useWorkshop()
@@ -73,7 +74,7 @@ function Picture({ Stage }: { readonly Stage: StagePicture }) {
   const open = state.way === 'demonstrate' || state.way === 'design'
   const signs = open ? state.gearSigns : NO_SIGNS
   // Near the gears the names would stand across the picture, and the forces bring words of their own.
-  const named = !signs.forces && !(open && state.view.name === 'mesh')
+  const named = !signs.forces && !(open && (state.view.name === 'mesh' || state.view.name === 'commutator'))
   return (
     <>
       <Stage

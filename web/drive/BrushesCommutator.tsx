@@ -202,7 +202,7 @@ function HandSlider({ commutator, strip, slider }: HandSliderProps) {
 function Steps({ commutator }: { readonly commutator: Commutator }) {
   const { frame, view } = useWorkshop()
   const picture = useView(({ plan }) => plan === 'no' || plan === 'chosen')
-  const near = useView((state) => state.view.name === 'motor' && state.camera === null)
+  const near = useView((state) => state.view.name === 'commutator' && state.camera === null)
   const step = (by: 1 | -1) =>
     turnByHand(frame, ticksToBar(commutator, frame.state.turns, by), SECONDS_A_TURN)
   return (
@@ -217,9 +217,9 @@ function Steps({ commutator }: { readonly commutator: Commutator }) {
         <button
           type="button"
           className="button"
-          onClick={() => view.setState((state) => lookFrom(state, near ? 'gears' : 'motor'))}
+          onClick={() => view.setState((state) => lookFrom(state, near ? 'gears' : 'commutator'))}
         >
-          {near ? 'Back to the gears' : 'Look at the motor'}
+          {near ? 'Back to the gears' : 'Look at it near'}
         </button>
       )}
     </div>

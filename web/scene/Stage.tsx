@@ -2,13 +2,14 @@
 import { type CSSProperties, useEffect, useLayoutEffect, useRef } from 'react'
 import { type MountedStage, mountStage } from './mount-stage.tsx'
 import type { StageProps } from './stage-props.ts'
+import { fillsCanvas } from './views.ts'
 
 /** Over this many pixels a picture fades that runs under words. */
 const FADE = 56
 
 /** A close-up fills the canvas, so it fades where words stand on it. */
 function fading({ view, lit, freeArea }: StageProps): CSSProperties | undefined {
-  if (view.name !== 'mesh' && view.name !== 'worm' && view.name !== 'commutator' && lit === null) return undefined
+  if (!fillsCanvas(view.name) && lit === null) return undefined
   const { left, top } = freeArea
   const ramp = (way: string, end: number) =>
     `linear-gradient(${way}, transparent ${end}px, black ${end === 0 ? 0 : end + FADE}px)`

@@ -114,7 +114,9 @@ function fit(rig: CameraRig, place: Place, points: readonly Vector3[]): void {
 
 /** Whether it stands, or goes, so near to the gears that what shows and tells the turns would be in the way. */
 export const isClose = ({ atBookmark, view, look }: CameraRig): boolean =>
-  atBookmark && look.lit === null && (view === 'mesh' || view === 'commutator' || (view === 'worm' && look.forces !== null))
+  atBookmark &&
+  look.lit === null &&
+  (view === 'mesh' || view === 'commutator' || (view === 'worm' && look.forces !== null))
 
 /** Unit vector from the target to the camera. */
 function direction(out: Vector3, { yaw, elevation }: Place): Vector3 {

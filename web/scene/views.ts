@@ -36,6 +36,10 @@ export const VIEWS: readonly ViewBookmark[] = [
   { view: 'whole', name: 'Whole', yaw: 34, elevation: 30, subject: 'apart' },
 ]
 
+/** Views that fill the canvas, so that words over it stand on the picture. */
+export const fillsCanvas = (view: ViewName): boolean =>
+  view === 'worm' || view === 'mesh' || view === 'commutator'
+
 /** What a close view has to show. */
 export interface Look {
   /** The mesh that is looked into */

@@ -12,7 +12,7 @@ export const WAYS: readonly { readonly way: Way; readonly label: string }[] = [
 ]
 
 /** A camera bookmark. */
-export type ViewName = 'gears' | 'top' | 'worm' | 'mesh' | 'motor' | 'brushes' | 'whole'
+export type ViewName = 'gears' | 'top' | 'worm' | 'mesh' | 'motor' | 'commutator' | 'brushes' | 'whole'
 
 /** Where the eye is and what it looks at [mm], and how much it takes in, from the bottom to the top [deg]. */
 export interface Camera {
