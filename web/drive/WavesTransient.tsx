@@ -14,7 +14,7 @@ import { useRun } from '../run-work/use-run.ts'
 import { type Happening, LEAD } from '../run-work/happenings.ts'
 import { tell } from './transient-words.ts'
 import { WavesFigure } from './WavesFigure.tsx'
-import { type Lane, lanesOf, waveColumns } from './waves-lanes.ts'
+import { type Lane, type LaneId, lanesOf, waveColumns } from './waves-lanes.ts'
 import { readMeters } from './waves-meters.ts'
 import { inputOf, warmthOf } from './waves-moment.ts'
 import { sourceOf } from './waves-seen.ts'
@@ -79,11 +79,10 @@ function Happened({ wave, order }: HappenedProps) {
   const figureRef = useRef<SVGSVGElement>(null)
   const { machine, what } = order
   const told = useMemo(() => tell(what, wave, machine), [what, wave, machine])
-  const lanes = useMemo(
-    () =>
-      shownLanes(lanesOf(wave, sourceOf(machine, compileDrive(machine, order.warmth), order.input)), machine),
-    [wave, order, machine],
-  )
+  const lanes = useMemo(() => {
+    const source = sourceOf(machine, compileDrive(machine, order.warmth), order.input)
+    return lanesOf(wave, source).filter(({ id }) => SHOWN.includes(id))
+  }, [wave, order, machine])
   const from = what === 'start' ? 0 : LEAD
   const shift = (time: number) => 1e3 * (time - from)
   const name = CHOICES.find((choice) => choice.what === what)!.label
@@ -110,12 +109,7 @@ function Happened({ wave, order }: HappenedProps) {
   )
 }
 
-/** Current and speed, and the capacitor's voltage where there is one. */
-function shownLanes(lanes: readonly Lane[], { rectifier }: Machine): readonly Lane[] {
-  const smoothed = (rectifier?.capacitance ?? 0) > 0
-  const capacitor = lanes.some(({ id }) => id === 'capacitor-voltage') ? 'capacitor-voltage' : 'motor-voltage'
-  return lanes.filter(({ id }) => id === 'motor-current' || id === 'speed' || (smoothed && id === capacitor))
-}
+const SHOWN: readonly LaneId[] = ['capacitor-voltage', 'motor-current', 'speed']
 
 function rangeText({ traces }: Lane, { time }: Wave): string {
   const { peak } = readMeters(time, traces[0].values)

@@ -15,7 +15,7 @@ export function WavesWords({ seen }: { readonly seen: Seen }) {
     speed: seen.speed,
     emf: seen.emf,
     current,
-    smoothed: seen.circuit.capacitance > 0 ? metersOf('capacitor-voltage', 'motor-voltage') : null,
+    smoothed: seen.circuit.capacitance > 0 ? metersOf('capacitor-voltage') : null,
   }
   const supply = seen.lanes.find(({ id }) => id === 'supply-current')
   const shape = seen.circuit.source.angularFrequency > 0 ? (supply ?? null) : null

@@ -149,7 +149,7 @@ function tellUnplug(wave: Wave, machine: Machine): Told {
   if (capacitance === 0)
     return {
       sentences: [
-        `The plug is pulled after ${timeText(LEAD)}. Nothing is stored but the motion: the current dies at once and the machine coasts.`,
+        'With the plug out the current dies at once and the machine coasts: nothing is stored but the motion.',
         resting,
       ],
       marks,

@@ -92,27 +92,28 @@ const inSeries = ({ rectifier, capacitance, chopper }: Circuit): boolean =>
 
 function motorLanes(wave: Wave, source: WaveSource): Lane[] {
   const { circuit } = source
-  const { capacitance, chopper } = circuit
-  const lanes: Lane[] = []
-  if (capacitance > 0 && chopper)
-    lanes.push(electrical('capacitor-voltage', 'Capacitor voltage', 'V', wave.busVoltage))
-  const voltage = capacitance > 0 && !chopper ? 'Capacitor and motor' : 'Motor voltage'
-  const own = { name: 'own emf', values: ownVoltage(source, wave) }
+  const emf = { name: 'emf', values: ownVoltage(source, wave) }
   const current = inSeries(circuit) ? 'Motor and socket current' : 'Motor current'
-  lanes.push(
-    electrical('motor-voltage', voltage, 'V', wave.motorVoltage, [own]),
+  const smoothed =
+    circuit.capacitance > 0
+      ? [electrical('capacitor-voltage', 'Capacitor voltage', 'V', wave.busVoltage, [emf])]
+      : []
+  return [
+    ...smoothed,
+    electrical('motor-voltage', 'Motor voltage', 'V', wave.motorVoltage, [emf]),
     electrical('motor-current', current, 'A', wave.motorCurrent),
     { ...electrical('torque', 'Motor torque', 'N m', wave.torque), meters: 'mean' },
     { ...electrical('speed', 'Motor speed', 'r/min', wave.speed.map(rpm)), meters: 'mean' },
-  )
-  return lanes
+  ]
 }
 
 const FIRST: readonly LaneId[] = ['supply-voltage', 'supply-current', 'motor-voltage', 'motor-current']
 
-/** Lanes that are on until somebody chooses: four, or fewer with torque where there is no more. */
+/** Lanes that are on until somebody chooses: four, with the torque where one current is that of socket and motor. */
 export const firstLanes = (lanes: readonly Lane[]): readonly LaneId[] => {
-  const first = lanes.filter(({ id }) => FIRST.includes(id)).map(({ id }) => id)
+  const smoothed = lanes.some(({ id }) => id === 'capacitor-voltage')
+  const wanted = FIRST.map((id) => (id === 'motor-voltage' && smoothed ? 'capacitor-voltage' : id))
+  const first = wanted.filter((wanting) => lanes.some(({ id }) => id === wanting))
   return first.length < FIRST.length ? [...first, 'torque'] : first
 }
 

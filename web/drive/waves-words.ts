@@ -8,7 +8,7 @@ import type { Moment } from './waves-moment.ts'
 import type { Flow } from './waves-flow.ts'
 import { type Meters, SINE_FORM } from './waves-meters.ts'
 
-const percent = (part: number): string => `${figure(100 * part, part < 0.995 ? 2 : 3)} %`
+const percent = (part: number): string => `${figure(100 * part, part < 0.995 ? 2 : 3)}\u00a0%`
 
 /** Parts of a period above this are the whole of it. */
 const ALL = 0.995
@@ -96,7 +96,7 @@ function firedSentence({ circuit, flow }: Told, angle: number): string {
   const fired = `The triac fires ${figure(degrees(angle))}°, or ${timeText(after)}, after each zero of the voltage`
   if (flow.motor > ALL)
     return `${fired}, but the current of the last half cycle still flows then, so it never stops.`
-  return `${fired}; from then on current flows, ${percent(flow.motor)} of the time, past the next zero, because the winding keeps it up until it has died away.`
+  return `${fired}. From then on current flows, past the next zero too, since the winding keeps it up: ${percent(flow.motor)} of the time.`
 }
 
 function halfWaveSentence({ flow, circuit }: Told): string {

@@ -13,14 +13,14 @@ export interface Stretch {
   readonly period: number
 }
 
-export const SAMPLES = 1441
+export const SAMPLES = 2881
 
 /** An inertia that no torque of a machine moves within a second [kg m2] */
 const UNMOVED = 1e6
 /** Periods until currents repeat: at least, at most; and what counts as repeating, in ordinary sizes. Our choice. */
 const FEWEST = 3
 const MOST = 30
-const REPEATS = 1e-4
+const REPEATS = 1e-6
 
 /** Once the currents repeat themselves; `speed` about +z [rad/s]. */
 export function waveAt(drive: Drive, input: DriveInput, speed: number, stretch: Stretch): Wave {
