@@ -19,6 +19,8 @@ const WORDS = 212
 const STUB = 22
 const NARROWEST = 84
 const BROADEST = 250
+/** How far the numbers stand from where their names begin, at most */
+const FARTHEST = 250
 const ROW = 17
 const TOP = 36
 const FOOT = 26
@@ -38,7 +40,13 @@ export function LedgerFlow({ ledger, full, width, label, figure }: LedgerFlowPro
       {ledger.input.watts >= 0 && <Taken ledger={ledger} />}
       <path className="flow-stream" d={streamPath(flow, TOP)} />
       {flow.rows.map((row) => (
-        <Part key={row.item.name} row={row} hatch={`url(#${hatch})`} words={words} end={width} />
+        <Part
+          key={row.item.name}
+          row={row}
+          hatch={`url(#${hatch})`}
+          words={words}
+          end={Math.min(width, words + FARTHEST)}
+        />
       ))}
       <Measure flow={flow} full={full} y={height - 8} />
     </svg>

@@ -7,6 +7,9 @@ import { quantityText } from '../instrument/reading-text.ts'
 import { useReadout } from '../instrument/use-reading.ts'
 import type { TorqueCursor, TorqueView } from './torque-view.ts'
 
+/** A load that holds the machine still is shown above what the motor can, up to so many times that. */
+const MOST_ABOVE = 2.5
+
 interface TorqueChartProps {
   readonly view: TorqueView
   readonly width: number
@@ -17,7 +20,8 @@ interface TorqueChartProps {
 
 export function TorqueChart({ view, width, height, cursor, figure }: TorqueChartProps) {
   const { speeds, lines, setting, demand, steady } = view
-  const [, top] = roundSpan(0, spanOf(lines.map(({ torque }) => torque))[1])
+  const [, strongest] = spanOf(lines.map(({ torque }) => torque))
+  const [, top] = roundSpan(0, Math.max(strongest, Math.min(1.05 * demand[0]!, MOST_ABOVE * strongest)))
   const drawn: readonly Line[] = [
     ...lines.map((line, i) => ({
       name: `Setting ${i + 1}`,

@@ -18,6 +18,7 @@ export function ledgerHeadline({ supply }: Machine, ledger: Ledger): string {
   if (arrives < 0 && taken <= 0) return `The loads give back ${watts(-arrives)}`
   if (arrives < 0) return `${watts(taken)} from ${source} and ${watts(-arrives)} from the loads, all lost`
   if (taken <= 0) return arrives > 0 ? `${watts(arrives)} reach the wheels` : 'No power flows'
+  if (arrives === 0) return `Nothing reaches the wheels: ${watts(taken)} are lost`
   return `${figure((100 * arrives) / taken)} % of the power reaches the wheels`
 }
 

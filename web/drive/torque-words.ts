@@ -7,9 +7,10 @@ import type { TorqueView } from './torque-view.ts'
 /** What is seen: where the two lines meet, or why they do not. */
 export function meetingWords({ steady, lines, setting, demand }: TorqueView, locked: boolean): string {
   const stall = lines[setting]?.torque[0] ?? 0
-  if (locked) return `Jammed: the motor pushes with ${quantityText(stall, 'N m')} and stands`
   if (steady)
     return `They meet at ${quantityText(steady.speed, 'r/min')} and ${quantityText(steady.torque, 'N m')}`
+  if (locked)
+    return `Jammed: ${quantityText(demand[0]!, 'N m')} would turn it, the motor has ${quantityText(stall, 'N m')}`
   if (stall < demand[0]!)
     return `The load asks ${quantityText(demand[0]!, 'N m')} to start, the motor has ${quantityText(stall, 'N m')}`
   return 'The two lines do not meet'
