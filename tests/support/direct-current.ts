@@ -23,6 +23,7 @@ export interface DirectCurrentMotor {
  */
 export const directCurrentMachine = (given: DirectCurrentMotor): Machine => ({
   ...ventOpener,
+  protection: { kind: 'none' },
   supply: { kind: 'battery', voltage: given.voltage, resistance: 0 },
   control: {
     kind: 'chopper',

@@ -36,14 +36,14 @@ export function ChartActions({ name, figure, columns }: ChartActionsProps) {
       <button
         type="button"
         className="button"
-        onClick={() => picture(async (svg) => saveFile(file('svg'), 'image/svg+xml', svgText(svg)))}
+        onClick={() => void picture(async (svg) => saveFile(file('svg'), 'image/svg+xml', svgText(svg)))}
       >
         Picture as SVG
       </button>
       <button
         type="button"
         className="button"
-        onClick={() => picture(async (svg) => saveFile(file('png'), 'image/png', await pngOf(svg)))}
+        onClick={() => void picture(async (svg) => saveFile(file('png'), 'image/png', await pngOf(svg)))}
       >
         Picture as PNG
       </button>

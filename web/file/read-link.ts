@@ -78,7 +78,7 @@ function stateIn(written: Written): ReadLink {
     problems.push(unknownPart(key, written[key as keyof Written]))
 
   const given = value as unknown as Record<keyof LinkState, Json>
-  const isDemo = written.v > FIRST_WITH_TEETH && isSame(given.machine, base as Json)
+  const isDemo = written.v > FIRST_WITH_TEETH && isSame(given.machine, base)
   // A link that changes nothing of a demo machine shows it with all that is told of it today.
   const machine = isDemo ? demo.machine : checkedMachine(given.machine, written.v, problems)
   if (!machine) return { state: null, problems }
