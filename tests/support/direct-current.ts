@@ -23,7 +23,6 @@ export interface DirectCurrentMotor {
  */
 export const directCurrentMachine = (given: DirectCurrentMotor): Machine => ({
   ...ventOpener,
-  protection: { kind: 'none' },
   supply: { kind: 'battery', voltage: given.voltage, resistance: 0 },
   control: {
     kind: 'chopper',
