@@ -55,6 +55,7 @@ const viewNames: Readonly<Record<ViewName, true>> = {
   worm: true,
   mesh: true,
   motor: true,
+  commutator: true,
   brushes: true,
   whole: true,
 }
