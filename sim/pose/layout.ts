@@ -188,7 +188,7 @@ export function machineLayout(machine: Machine): Layout {
   const wheel = wheelBody(gearing)
   const shaft = shaftLayout(gearing, gears)
   const behind = shaft.rearBearing - shaft.bearingWidth
-  const motor = machine.motor === null ? null : motorLayout(gears, shaft.radius, behind)
+  const motor = machine.motor === null ? null : motorLayout(gears, shaft.radius, behind, machine.brushes)
   const end = motor === null ? behind - tip : motor.back
   const top = -Math.max(
     1.95 * tip,

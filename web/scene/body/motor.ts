@@ -100,7 +100,7 @@ function saddle(layout: Layout, motor: MotorLayout): Piece[] {
 
 /** Two carbon brushes in brass holders on a yoke that lifts off upwards. */
 export function brushGearBody(motor: MotorLayout, detail: Detail): BufferGeometry {
-  const { commutatorRadius: radius, commutatorFront: front, commutatorBack: back } = motor
+  const { commutatorRadius: radius, commutatorFront: front, commutatorBack: back, brushHalf } = motor
   const length = front - back
   const z = (front + back) / 2
   const reach = motor.radius - motor.wall
@@ -114,7 +114,10 @@ export function brushGearBody(motor: MotorLayout, detail: Detail): BufferGeometr
       return piece('brightSteel', along(reach + (0.35 + 0.55 * turn) * coil, ring))
     })
     return [
-      piece('carbon', along(radius + 0.3 * radius, box(0.6 * radius, 0.44 * radius, 0.52 * length))),
+      piece(
+        'carbon',
+        along(radius + 0.3 * radius, box(0.6 * radius, 2 * Math.sin(brushHalf) * radius, 0.52 * length)),
+      ),
       piece('brass', along(reach - holder / 2, box(holder, 0.72 * radius, 0.74 * length))),
       piece('copper', along(reach - holder * 0.5, box(0.12 * holder, 0.8 * radius, 0.8 * length))),
       ...coils,

@@ -7,8 +7,6 @@ import { type Detail, roundSegments } from '../detail.ts'
 import { plate, polygon } from '../plate.ts'
 import { type Piece, box, part, piece, placed, ringZ, rodZ, turnedZ } from '../solid.ts'
 
-const SLOTS = 9
-
 /** `worm` - the thread, already in the rotor's frame. */
 export function rotorBody(layout: Layout, worm: BufferGeometry, detail: Detail): BufferGeometry {
   const { shaft, motor } = layout
@@ -37,10 +35,10 @@ export function rotorBody(layout: Layout, worm: BufferGeometry, detail: Detail):
 }
 
 /** Laminations with open slots. */
-function laminationShape(radius: number) {
+function laminationShape(radius: number, slots: number) {
   const points: [number, number][] = []
-  const pitch = (2 * Math.PI) / SLOTS
-  for (let slot = 0; slot < SLOTS; slot++) {
+  const pitch = (2 * Math.PI) / slots
+  for (let slot = 0; slot < slots; slot++) {
     const middle = slot * pitch
     for (let k = 0; k <= 6; k++) points.push(polar(radius, middle + pitch * (-0.4 + (0.8 * k) / 6)))
     points.push(polar(0.9 * radius, middle + 0.4 * pitch))
@@ -57,18 +55,21 @@ const polar = (radius: number, angle: number): [number, number] => [
 ]
 
 function armature(motor: MotorLayout, detail: Detail): Piece[] {
-  const { armatureRadius: radius, armatureFront: front, armatureBack: back } = motor
+  const { armatureRadius: radius, armatureFront: front, armatureBack: back, slots } = motor
   const overhang = 0.24 * radius
   const pieces = [
-    piece('laminations', plate(laminationShape(radius), back + overhang, front - back - 2 * overhang, 4)),
+    piece(
+      'laminations',
+      plate(laminationShape(radius, slots), back + overhang, front - back - 2 * overhang, 4),
+    ),
     piece(
       'enamelledWire',
       rodZ(0.5 * radius, back + 0.3 * overhang, front - 0.3 * overhang, roundSegments(detail)),
     ),
   ]
   const [around, tube] = detail === 'high' ? [20, 9] : [9, 5]
-  for (let slot = 0; slot < SLOTS; slot++) {
-    const angle = ((slot + 0.5) * 2 * Math.PI) / SLOTS
+  for (let slot = 0; slot < slots; slot++) {
+    const angle = ((slot + 0.5) * 2 * Math.PI) / slots
     const [x, y] = polar(0.8 * radius, angle)
     pieces.push(
       piece('enamelledWire', rodZ(0.115 * radius, back + overhang, front - overhang, tube + 1), { x, y }),
@@ -83,9 +84,10 @@ function armature(motor: MotorLayout, detail: Detail): Piece[] {
 }
 
 function commutator(motor: MotorLayout, shaftRadius: number, detail: Detail): Piece[] {
-  const { commutatorRadius: radius, commutatorFront: front, commutatorBack: back } = motor
+  const { commutatorRadius: radius, commutatorFront: front, commutatorBack: back, bars } = motor
   const length = front - back
-  const pitch = (2 * Math.PI) / SLOTS
+  const pitch = (2 * Math.PI) / bars
+  const gap = Math.min(0.03, pitch / 6)
   const pieces = [
     piece('carbon', rodZ(0.95 * radius, back, front - 0.02 * length, roundSegments(detail))),
     piece(
@@ -93,10 +95,11 @@ function commutator(motor: MotorLayout, shaftRadius: number, detail: Detail): Pi
       ringZ(0.9 * shaftRadius, 0.62 * radius, front - 0.1 * length, front + 0.08 * length, 24),
     ),
   ]
-  const arc = detail === 'high' ? 7 : 4
-  for (let bar = 0; bar < SLOTS; bar++) {
-    const from = bar * pitch + 0.03
-    const skin = new CylinderGeometry(radius, radius, length, arc, 1, true, from, pitch - 0.06).rotateX(
+  const arc = Math.max(1, Math.round((detail === 'high' ? 63 : 36) / bars))
+  for (let bar = 0; bar < bars; bar++) {
+    // Gaps stand at whole pitches from the right, where a brush is; bodies turned about z begin below.
+    const from = bar * pitch + Math.PI / 2 + gap
+    const skin = new CylinderGeometry(radius, radius, length, arc, 1, true, from, pitch - 2 * gap).rotateX(
       Math.PI / 2,
     )
     pieces.push(piece('copper', skin, { z: (front + back) / 2 }))
@@ -107,10 +110,12 @@ function commutator(motor: MotorLayout, shaftRadius: number, detail: Detail): Pi
       ],
       arc,
       from,
-      pitch - 0.06,
+      pitch - 2 * gap,
     )
     pieces.push(piece('copper', end))
-    const riser = placed(box(0.34 * radius, 0.24 * radius, 0.16 * length), { x: 1.08 * radius })
+    const riser = placed(box(0.34 * radius, Math.min(0.24, 0.5 * pitch) * radius, 0.16 * length), {
+      x: 1.08 * radius,
+    })
     pieces.push(piece('copper', riser, { aboutZ: (bar + 0.5) * pitch, z: back + 0.08 * length }))
   }
   return pieces

@@ -16,8 +16,7 @@ import vertex from './sparks.vert.glsl?raw'
 
 const CORE = '#ffffff'
 const RIM = '#e3f0ff'
-/** Half of a brush's height and of its length, in commutator radii and lengths, as the stage has them */
-const BRUSH_HALF = 0.22
+/** Half of a brush's length, in lengths of the commutator, as the stage has it */
 const LENGTH_HALF = 0.25
 /** How far past the edge sparks are thrown [rad] */
 const THROWN = 0.34
@@ -123,10 +122,10 @@ function writeEdge(
   edge: number,
   sense: 1 | -1,
 ): void {
-  const { commutatorRadius: radius, commutatorFront: front, commutatorBack: back } = motor
+  const { commutatorRadius: radius, commutatorFront: front, commutatorBack: back, brushHalf } = motor
   const middle = (front + back) / 2
   const half = LENGTH_HALF * (front - back)
-  const from = edge * Math.PI + sense * Math.asin(BRUSH_HALF)
+  const from = edge * Math.PI + sense * brushHalf
   for (let n = 0; n < PER_EDGE; n++) {
     const at = edge * PER_EDGE + n
     const spark = n - GLOWS
