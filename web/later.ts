@@ -18,6 +18,7 @@ const loaders = {
   torque: () => import('./drive/TorquePanel.tsx'),
   power: () => import('./drive/PowerPanel.tsx'),
   heat: () => import('./drive/HeatPanel.tsx'),
+  heatScale: () => import('./drive/HeatScale.tsx'),
   brushes: () => import('./drive/BrushesPanel.tsx'),
   contact: () => import('./gears/ContactPanel.tsx'),
   forces: () => import('./gears/ForcesPanel.tsx'),
@@ -38,6 +39,7 @@ export const WavesPanel = lazy(async () => ({ default: (await loaders.waves()).W
 export const TorquePanel = lazy(async () => ({ default: (await loaders.torque()).TorquePanel }))
 export const PowerPanel = lazy(async () => ({ default: (await loaders.power()).PowerPanel }))
 export const HeatPanel = lazy(async () => ({ default: (await loaders.heat()).HeatPanel }))
+export const HeatScale = lazy(async () => ({ default: (await loaders.heatScale()).HeatScale }))
 export const BrushesPanel = lazy(async () => ({ default: (await loaders.brushes()).BrushesPanel }))
 export const ContactPanel = lazy(async () => ({ default: (await loaders.contact()).ContactPanel }))
 export const ForcesPanel = lazy(async () => ({ default: (await loaders.forces()).ForcesPanel }))

@@ -1,11 +1,13 @@
 /** The stage: the 3D picture, or the drawn plan where there is none, with the labels that stand on it. */
-import { useEffect, useMemo, useState } from 'react'
+import { Suspense, useEffect, useMemo, useState } from 'react'
 import { useBench, useMachine, useView, useWorkshop } from '../frame/workshop.ts'
 import { beginDrag, dragTo, drawnBy, endDrag, runFrame } from '../frame/frame.ts'
+import { HeatScale } from '../later.ts'
 import { PlanView } from '../instrument/PlanView.tsx'
 import type { StageFrame } from '../scene/stage-props.ts'
 import { requestFrame } from '../scene/ticker.ts'
 import { fillsCanvas } from '../scene/views.ts'
+import { type PartHeat, partHeat } from '../store/part-heat.ts'
 import { IDEAL, NO_SIGNS, type View } from '../store/view.ts'
 import { StageLabels } from './StageLabels.tsx'
 import { useFreeArea } from './free-area.ts'
@@ -57,6 +59,18 @@ function useStageFrame(painters: ReadonlySet<() => void>): StageFrame {
 const notClose = ({ view, camera }: View): View['view'] =>
   camera === null && fillsCanvas(view.name) ? { ...view, name: 'gears' } : view
 
+/** How warm the parts are shown; null where they are not. */
+function usePartHeat(shown: boolean): PartHeat | null {
+  const machine = useMachine((now) => now)
+  const winding = useBench((bench) => bench.winding)
+  const magnet = useBench((bench) => bench.magnet)
+  const look = useView((view) => view.heatLook)
+  return useMemo(
+    () => (shown ? partHeat(machine, { winding, magnet }, look) : null),
+    [shown, machine, winding, magnet, look],
+  )
+}
+
 function Picture({ Stage }: { readonly Stage: StagePicture }) {
   const { view, frame, prediction } = useWorkshop()
   const machine = useMachine((now) => now)
@@ -73,6 +87,7 @@ function Picture({ Stage }: { readonly Stage: StagePicture }) {
   const asking = state.way === 'predict' && phase !== 'compare'
   const open = state.way === 'demonstrate' || state.way === 'design'
   const signs = open ? state.gearSigns : NO_SIGNS
+  const heat = usePartHeat(signs.heat)
   // Near the gears the names would stand across the picture, and the forces bring words of their own.
   const named = !signs.forces && !(open && (state.view.name === 'mesh' || state.view.name === 'commutator'))
   return (
@@ -99,6 +114,7 @@ function Picture({ Stage }: { readonly Stage: StagePicture }) {
         support={state.support}
         forceArrows={state.forceArrows}
         sparking={open && state.sparks ? state.sparking : 0}
+        partHeat={heat}
         frame={stageFrame}
         onSelect={(selected) => view.setState({ selected })}
         onHandDrag={({ phase: drag, wormTurns }) => {
@@ -116,6 +132,7 @@ function Picture({ Stage }: { readonly Stage: StagePicture }) {
       {state.drawn.slow && state.quality === 'auto' && (
         <p className="drawn-plainly small">Drawn plainly to keep up. Counts are not affected.</p>
       )}
+      <Suspense>{heat && <HeatScale heat={heat} left={freeArea.left + 16} />}</Suspense>
       {state.pictureReady && state.caseState !== 'closed' && named && (
         <StageLabels painters={painters} frame={stageFrame} free={freeArea} />
       )}

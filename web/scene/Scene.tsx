@@ -34,8 +34,8 @@ export interface SceneProps extends GearSignProps {
   readonly wake: () => void
 }
 
-const anySign = ({ gearSigns, sparking }: GearSignProps): boolean =>
-  sparking > 0 || Object.values(gearSigns).some(Boolean)
+const anySign = ({ gearSigns, sparking, partHeat }: GearSignProps): boolean =>
+  sparking > 0 || partHeat !== null || Object.values({ ...gearSigns, heat: false }).some(Boolean)
 
 export function Scene(props: SceneProps) {
   const { loop, bodies, theme, shadowMap, onCommit } = props
@@ -75,6 +75,7 @@ export function Scene(props: SceneProps) {
             support={props.support}
             forceArrows={props.forceArrows}
             sparking={props.sparking}
+            partHeat={props.partHeat}
             wake={props.wake}
           />
         </Suspense>

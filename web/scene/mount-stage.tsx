@@ -162,6 +162,7 @@ const SEEN = [
   'support',
   'forceArrows',
   'sparking',
+  'partHeat',
   'view',
   'lit',
   'pluggedIn',

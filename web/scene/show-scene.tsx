@@ -47,6 +47,7 @@ export function show(stage: Mounted): void {
       support={props.support}
       forceArrows={props.forceArrows}
       sparking={props.sparking}
+      partHeat={props.partHeat}
       wake={stage.ticker.wake}
       onFrame={(again) => void (stage.again = again)}
       onCommit={() => {

@@ -5,6 +5,7 @@ import type { Side } from '../../sim/gear/gear-numbers.ts'
 import type { Machine } from '../../sim/machine/machine.ts'
 import type { PartName } from '../../sim/pose/parts.ts'
 import type { Theme } from '../material/substances.ts'
+import type { PartHeat } from '../store/part-heat.ts'
 import type { QualityLevel } from './quality.ts'
 import type { Camera, PowerStop, View } from '../store/view.ts'
 
@@ -66,6 +67,8 @@ export interface GearSignProps {
   readonly forceArrows: View['forceArrows']
   /** How hard the brushes spark; 0 is not at all */
   readonly sparking: number
+  /** Null where no part is shown in the tint of its temperature */
+  readonly partHeat: PartHeat | null
 }
 
 export interface StageProps extends GearSignProps {

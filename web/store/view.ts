@@ -1,5 +1,6 @@
 /** What is on screen and how: changed by a click, never undone. Only theme and way outlive the page. */
 import { createStore } from 'zustand/vanilla'
+import type { Machine } from '../../sim/machine/machine.ts'
 import type { Side } from '../../sim/gear/gear-numbers.ts'
 import type { PartName } from '../../sim/pose/parts.ts'
 
@@ -100,6 +101,16 @@ export interface ForceArrow {
   readonly kind: 'cancels' | 'adds' | 'sum' | 'bearing'
 }
 
+/** A moment of a machine's warming that is looked at. */
+export interface HeatLook {
+  readonly machine: Machine
+  /** Since it was switched on [s] */
+  readonly seconds: number
+  /** [degC] */
+  readonly winding: number
+  readonly case: number
+}
+
 export type Sheet = 'none' | 'keys' | 'machines' | 'problems'
 
 export interface View {
@@ -138,6 +149,8 @@ export interface View {
   /** Whether sparks are drawn at the brushes, and how hard they spark now; 0 is not at all */
   readonly sparks: boolean
   readonly sparking: number
+  /** What the tint of the parts shows; null is as warm as the bench says */
+  readonly heatLook: HeatLook | null
   readonly sheet: Sheet
   readonly singleKeys: boolean
   readonly pictureReady: boolean
@@ -170,6 +183,7 @@ export const createView = (theme: Theme) =>
     lit: null,
     sparks: true,
     sparking: 0,
+    heatLook: null,
     sheet: 'none',
     singleKeys: true,
     pictureReady: false,

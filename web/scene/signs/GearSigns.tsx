@@ -5,12 +5,15 @@ import type { Sign } from '../sign.ts'
 import type { StageLoop } from '../stage-loop.ts'
 import type { GearSignProps } from '../stage-props.ts'
 import type { Theme } from '../../material/substances.ts'
+import type { PartHeat } from '../../store/part-heat.ts'
 import { usePatterns } from '../../shape-work/patterns.ts'
 import { timingSign } from '../../../sim/pose/swept-overlap.ts'
 import { coatMaterial, compoundSign } from './compound.ts'
 import { contactPaint, contactSign } from './contact.ts'
 import { arrowPaint } from './force-arrow.ts'
 import { forceSign } from './forces.ts'
+import { heatPaint } from './heat-paint.ts'
+import { heatSign } from './heat.ts'
 import { showsLines } from '../../store/shown-signs.ts'
 import { sparkPaint, sparkSign } from './sparks.ts'
 import { overlapPaint, overlapSign } from './timing.ts'
@@ -32,6 +35,7 @@ export function GearSigns(props: GearSignsProps) {
       {forces && <Forces {...props} />}
       {timing && <Timing {...props} />}
       {props.sparking > 0 && <Sparks {...props} />}
+      {props.partHeat && <Heat {...props} partHeat={props.partHeat} />}
     </>
   )
 }
@@ -97,6 +101,23 @@ function Sparks(props: GearSignsProps) {
     wake()
   }, [sign, sparking, wake])
   return sign && <SignObject {...props} sign={sign} />
+}
+
+function Heat(props: GearSignsProps & { readonly partHeat: PartHeat }) {
+  const { loop, bodies, theme, partHeat, wake } = props
+  const { materials } = loop
+  const canvas = loop.renderer.domElement
+  const paint = useKept(heatPaint)
+  useLayoutEffect(() => {
+    paint.setHeat(partHeat, theme)
+    wake()
+  }, [paint, partHeat, theme, wake])
+  const [winding, body] = [Math.round(partHeat.winding), Math.round(partHeat.case)]
+  const sign = useMemo(
+    () => heatSign(bodies.layout, { winding, case: body }, materials, paint, canvas),
+    [bodies, winding, body, materials, paint, canvas],
+  )
+  return <SignObject {...props} sign={sign} />
 }
 
 function SignObject({ loop, wake, sign }: GearSignsProps & { readonly sign: Sign }) {

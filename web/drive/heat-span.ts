@@ -1,0 +1,71 @@
+/** How long a time of warming is looked at. */
+import { fanConductance } from '../../sim/heat/conductance.ts'
+import type { Thermal } from '../../sim/machine/machine.ts'
+import { rpm } from '../../sim/quantity/convert.ts'
+
+export type Span = 'minutes' | 'hour' | 'hours' | 'settled'
+
+export const SPANS: readonly { readonly value: Span; readonly label: string }[] = [
+  { value: 'minutes', label: '10 min' },
+  { value: 'hour', label: '1 h' },
+  { value: 'hours', label: '4 h' },
+  { value: 'settled', label: 'Settled' },
+]
+
+const MINUTE = 60
+const HOUR = 3600
+const FIXED: Readonly<Record<Exclude<Span, 'settled'>, number>> = {
+  minutes: 10 * MINUTE,
+  hour: HOUR,
+  hours: 4 * HOUR,
+}
+
+/**
+ * The longer time constant of winding and case together [s], at a speed w of the fan [rad/s]: the smaller root of
+ * s2 - (a + b + c) s + a c with a = Gwc/Cw, b = Gwc/Cc, c = Gca/Cc, for losses that do not change. Derived here.
+ */
+export function slowTimeConstant(thermal: Thermal, w: number): number {
+  const { referenceSpeed: n0, fanExponent: p, windingCapacity: Cw, caseCapacity: Cc } = thermal
+  const inner = fanConductance(thermal.windingToCase, thermal.windingToCaseFan, rpm(w), n0, p)
+  const outer = fanConductance(thermal.caseToAir, thermal.caseToAirFan, rpm(w), n0, p)
+  const [a, c] = [inner / Cw, outer / Cc]
+  const sum = a + inner / Cc + c
+  return (sum + Math.sqrt(sum * sum - 4 * a * c)) / (2 * a * c)
+}
+
+/** After so many time constants a quarter of a hundredth of the rise is missing. Our choice. */
+const CONSTANTS = 6
+
+/** Ends that an axis may have [s] */
+const ENDS = [1, 2, 5, 10, 20, 30, 60, 120, 180, 240, 360, 480, 720, 1440, 2880].map((each) => each * MINUTE)
+
+/** [s]; `speed` is that of the fan in steady running [rad/s] */
+export function spanSeconds(span: Span, thermal: Thermal, speed: number): number {
+  if (span !== 'settled') return FIXED[span]
+  const wanted = CONSTANTS * slowTimeConstant(thermal, Math.abs(speed))
+  return ENDS.find((end) => end >= wanted) ?? ENDS.at(-1)!
+}
+
+export interface TimeUnit {
+  readonly name: 'min' | 'h'
+  readonly seconds: number
+}
+
+const LONGEST_IN_MINUTES = 2 * HOUR
+
+/** In which an axis of this length is told. */
+export const timeUnit = (duration: number): TimeUnit =>
+  duration > LONGEST_IN_MINUTES ? { name: 'h', seconds: HOUR } : { name: 'min', seconds: MINUTE }
+
+/** '1 h 12 min', '12 min', '1 min 27 s', '41 s' */
+export function timeText(seconds: number): string {
+  const whole = Math.round(seconds)
+  if (whole < MINUTE) return `${whole} s`
+  if (whole < 10 * MINUTE) return joined(Math.floor(whole / MINUTE), 'min', whole % MINUTE, 's')
+  const minutes = Math.round(seconds / MINUTE)
+  if (minutes < 60) return `${minutes} min`
+  return joined(Math.floor(minutes / 60), 'h', minutes % 60, 'min')
+}
+
+const joined = (large: number, unit: string, small: number, smaller: string): string =>
+  small === 0 ? `${large} ${unit}` : `${large} ${unit} ${small} ${smaller}`

@@ -1,0 +1,89 @@
+/** The heat panel's sentences. */
+import { AMBER_MARGIN, CLASS_TEMPERATURE } from '../../sim/heat/insulation.ts'
+import type { Machine, Thermal } from '../../sim/machine/machine.ts'
+import type { HeatingRun } from '../../sim/run/heating.ts'
+import type { HeatPassage } from '../../sim/run/heating-record.ts'
+import type { Settled } from '../run-work/orders.ts'
+import { NOTHING } from '../instrument/reading-text.ts'
+import { timeText } from './heat-span.ts'
+
+/** '43 °C'; temperatures here are known to whole degrees at best. */
+export const degreeText = (value: number): string => {
+  if (!Number.isFinite(value)) return NOTHING
+  const whole = Math.round(value)
+  return `${whole < 0 ? '−' : ''}${Math.abs(whole)} °C`
+}
+
+const begun = (sentence: string): string => sentence.charAt(0).toUpperCase() + sentence.slice(1)
+
+export const limitOf = ({ insulation }: Thermal): number => CLASS_TEMPERATURE[insulation]
+export const amberOf = (thermal: Thermal): number => limitOf(thermal) - AMBER_MARGIN
+
+const passageOf = (list: readonly HeatPassage[], { insulation }: Thermal, level: HeatPassage['level']) =>
+  list.find((passage) => passage.insulation === insulation && passage.level === level)?.seconds ?? Infinity
+
+/** When the winding passes what it bears [s]; Infinity is not in this run. */
+export interface Passed {
+  /** Of the hottest spot */
+  readonly amber: number
+  readonly red: number
+  /** Of the mean */
+  readonly mean: number
+}
+
+export const passedBy = ({ passages }: HeatingRun, thermal: Thermal): Passed => ({
+  amber: passageOf(passages.byHotSpot, thermal, 'amber'),
+  red: passageOf(passages.byHotSpot, thermal, 'red'),
+  mean: passageOf(passages.byMean, thermal, 'red'),
+})
+
+/** The one thing that matters first. */
+export function headline(thermal: Thermal, passed: Passed | null, settled: Settled | null): string {
+  if (passed && passed.red < Infinity)
+    return `Past class ${thermal.insulation}, ${degreeText(limitOf(thermal))}, after ${timeText(passed.red)}`
+  if (!settled) return 'Temperature over time'
+  if ('reason' in settled) return begun(settled.reason)
+  return `The winding settles at ${degreeText(settled.winding)}, the case at ${degreeText(settled.case)}`
+}
+
+/** What more there is to say of where it ends: not what the headline says already. */
+export function endWords(thermal: Thermal, passed: Passed | null, settled: Settled | null): string {
+  if (!settled) return ''
+  const tooHot = passed !== null && passed.red < Infinity
+  if ('reason' in settled) return tooHot ? `${begun(settled.reason)}.` : ''
+  const spot = settled.winding + thermal.hotSpotMargin
+  if (tooHot)
+    return `It would settle at ${degreeText(settled.winding)} in the winding, ${degreeText(settled.case)} in the case: more than it bears for long.`
+  if (spot >= limitOf(thermal))
+    return `That is more than class ${thermal.insulation} bears for long; in the time shown it does not get there.`
+  const room = `Its hottest spot stays ${Math.round(limitOf(thermal) - spot)} K below class ${thermal.insulation}`
+  return spot >= amberOf(thermal)
+    ? `${room}: it may go on, but it is near.`
+    : `${room}, so it may go on for hours.`
+}
+
+const PROTECTION = { fuse: 'The fuse melts', overload: 'The overload switch opens' } as const
+
+/** What happens on the way, each in a sentence. */
+export function happenings({ protection }: Machine, run: HeatingRun, acts: boolean): readonly string[] {
+  const told: string[] = []
+  if (run.stalled === 0) told.push('The motor does not start with this load, so the fan stands as well.')
+  else if (run.stalled < Infinity)
+    told.push(`After ${timeText(run.stalled)} the warm motor is too weak and comes to rest.`)
+  if (run.opened < Infinity && 'timeConstant' in protection) {
+    const opens = `${PROTECTION[protection.kind]} after ${timeText(run.opened)}`
+    told.push(acts ? `${opens} and ends the warming.` : `${opens}; the lines go on as if it did not.`)
+  }
+  if (run.ended) told.push(`${begun(run.ended)}.`)
+  return told
+}
+
+/** A slower setting that ends hotter than a faster one; null where there is none. */
+export function slowerIsHotter(settled: readonly Settled[]): string | null {
+  for (let setting = settled.length - 1; setting > 0; setting--) {
+    const [slow, fast] = [settled[setting - 1]!, settled[setting]!]
+    if ('reason' in slow || 'reason' in fast || slow.winding <= fast.winding + 1) continue
+    return `Setting ${setting} is slower than ${setting + 1} and ends hotter: the load asks for about the same current, and a slower fan takes less heat away.`
+  }
+  return null
+}

@@ -1,0 +1,102 @@
+/** Every part in the tone of its temperature, with the numbers beside winding and case. */
+import { Group, type Material, Mesh, type Object3D, Vector3 } from 'three'
+import type { Layout } from '../../../sim/pose/layout.ts'
+import { PART_NAMES } from '../../../sim/pose/parts.ts'
+import type { SubstanceMaterials } from '../../material/materials.ts'
+import type { PartHeat } from '../../store/part-heat.ts'
+import type { MovingParts } from '../moving-parts.ts'
+import { isClose } from '../camera-rig.ts'
+import type { Sign } from '../sign.ts'
+import { type HeatPaint, heatKind } from './heat-paint.ts'
+import { type Label, createLabels } from './labels.ts'
+
+const KINDS = PART_NAMES.map(heatKind)
+const ROTOR = PART_NAMES.indexOf('rotor')
+const MOTOR = PART_NAMES.indexOf('motor')
+
+/** What a part had on, to be given back */
+type Worn = Map<Mesh, Material>
+
+interface Tinting {
+  readonly paint: HeatPaint
+  readonly own: readonly Material[]
+  readonly worn: Worn
+}
+
+/** Puts the tone on every solid below; React may have put the part's own material back since the last time. */
+function tint(object: Object3D, kind: (typeof KINDS)[number], tinting: Tinting): void {
+  const { paint, own, worn } = tinting
+  if (object instanceof Mesh && own.includes(object.material)) {
+    worn.set(object, object.material)
+    object.material = paint.materials[kind]
+  }
+  for (let i = 0; i < object.children.length; i++) tint(object.children[i]!, kind, tinting)
+}
+
+function tintAll({ groups }: MovingParts, tinting: Tinting): void {
+  for (let i = 0; i < groups.length; i++) {
+    const group = groups[i]
+    if (group) tint(group, KINDS[i]!, tinting)
+  }
+}
+
+export interface HeatSign extends Sign {
+  readonly object: Group
+}
+
+const degrees = (T: number): string => `${Math.round(T)} °C`
+
+export function heatSign(
+  layout: Layout,
+  { winding, case: body }: Pick<PartHeat, 'winding' | 'case'>,
+  materials: SubstanceMaterials,
+  paint: HeatPaint,
+  canvas: HTMLCanvasElement,
+): HeatSign {
+  const { motor } = layout
+  const middle = motor ? (motor.armatureFront + motor.armatureBack) / 2 : 0
+  const places = motor
+    ? [
+        {
+          part: ROTOR,
+          text: `Winding ${degrees(winding)}`,
+          at: [0, motor.radius, middle],
+          from: [0, 0, middle],
+        },
+        { part: MOTOR, text: `Case ${degrees(body)}`, at: [motor.radius, 0, middle], from: [0, 0, middle] },
+      ]
+    : []
+  const labels: Label[] = places.map(({ text, at, from }) => ({
+    text,
+    at: new Vector3(...at),
+    from: new Vector3(...from),
+    minor: false,
+  }))
+  const tags = createLabels(canvas, labels)
+  const worn: Worn = new Map()
+  const tinting: Tinting = {
+    paint,
+    own: [materials.plain, materials.selected, materials.lit, materials.plainBristle],
+    worn,
+  }
+  return {
+    object: new Group(),
+    paint({ parts, rig, caseState }) {
+      tintAll(parts, tinting)
+      // The stripe is left out with the mark, where the worm is too fast for both.
+      paint.setStripe(parts.marks.worm?.visible ?? false)
+      for (let i = 0; i < places.length; i++) {
+        const { part, at, from } = places[i]!
+        const moved = parts.groups[part]?.position
+        if (!moved) continue
+        labels[i]!.at.fromArray(at).add(moved)
+        labels[i]!.from.fromArray(from).add(moved)
+      }
+      tags.place(rig, caseState !== 'closed', !isClose(rig))
+    },
+    dispose() {
+      for (const [mesh, own] of worn) mesh.material = own
+      tags.dispose()
+    },
+  }
+}
