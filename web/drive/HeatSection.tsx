@@ -1,0 +1,123 @@
+/** The curve, what is asked of it, and the moment that is looked at. */
+import { useEffect, useMemo, useRef, useState } from 'react'
+import { ChartActions } from '../chart/ChartActions.tsx'
+import { useWidth } from '../chart/use-width.ts'
+import { useBench, useWorkshop } from '../frame/workshop.ts'
+import { Choice } from '../gears/Choice.tsx'
+import { useSteady } from '../instrument/use-reading.ts'
+import { RunProgress } from '../run-work/RunProgress.tsx'
+import { HeatChart } from './HeatChart.tsx'
+import { HeatPassed } from './HeatPassed.tsx'
+import type { ThermalMachine } from './heat-machine.ts'
+import { HeatWarm } from './HeatWarm.tsx'
+import { HeatWaysFields } from './HeatWays.tsx'
+import { SPANS, type Span, spanSeconds, timeText } from './heat-span.ts'
+import { type HeatView, cursorStep, heatColumns, heatView, momentAt, momentWords } from './heat-view.ts'
+import { endWords, happenings, headline, passedBy } from './heat-words.ts'
+import {
+  type AllSettled,
+  type HeatWays,
+  THROUGHOUT,
+  heatingOrder,
+  poweredInput,
+  useHeating,
+} from './heat-work.ts'
+
+const HEIGHT = 250
+const GROWN = 90
+/** Where a plot is wide it is also higher [px of width] */
+const WIDE = 560
+
+interface HeatSectionProps {
+  readonly machine: ThermalMachine
+  readonly all: AllSettled
+}
+
+export function HeatSection({ machine, all }: HeatSectionProps) {
+  const { thermal } = machine
+  const bench = useBench((now) => now)
+  const speed = useSteady()?.speed ?? 0
+  const [span, setSpan] = useState<Span>('hour')
+  const [ways, setWays] = useState<HeatWays>(THROUGHOUT)
+  const [stillAir, setStillAir] = useState(false)
+  const duration = spanSeconds(span, thermal, speed)
+  const input = poweredInput(bench)
+  const main = useHeating(heatingOrder(machine, input, duration, ways))
+  const still = useHeating(
+    stillAir ? heatingOrder(machine, input, duration, { ...ways, fanCools: false }) : null,
+  )
+  const view = useMemo(
+    () => main.heated && heatView(thermal, main.heated, still.heated),
+    [thermal, main.heated, still.heated],
+  )
+  const settled = ways.duty ? null : (all.settled?.[bench.setting] ?? null)
+  const passed = main.heated && passedBy(main.heated.run, thermal)
+  return (
+    <section aria-label="Temperature over time">
+      <h2>{headline(thermal, passed, settled)}</h2>
+      <Choice label="Time shown" choices={SPANS} value={span} onChange={setSpan} />
+      {main.heated === null || main.control.run.state !== 'done' ? (
+        <RunProgress what={`Warming over ${timeText(duration)}`} control={main.control} />
+      ) : null}
+      {stillAir && <RunProgress what="Warming without the fan’s air" control={still.control} />}
+      {view && <Drawn machine={machine} view={view} />}
+      <p>
+        {[
+          endWords(thermal, passed, settled),
+          ...(main.heated ? happenings(machine, main.heated.run, ways.protectionActs) : []),
+        ]
+          .filter(Boolean)
+          .join(' ')}
+      </p>
+      {view && <HeatPassed view={view} />}
+      <HeatWaysFields
+        machine={machine}
+        ways={ways}
+        onWays={setWays}
+        stillAir={stillAir}
+        onStillAir={setStillAir}
+      />
+    </section>
+  )
+}
+
+function Drawn({ machine, view }: { readonly machine: ThermalMachine; readonly view: HeatView }) {
+  const [box, width] = useWidth<HTMLDivElement>()
+  const figure = useRef<SVGSVGElement>(null)
+  const [moved, setMoved] = useState<number | null>(null)
+  const { unit, end, thermal, heated } = view
+  const at = Math.min(moved ?? end * unit.seconds, end * unit.seconds)
+  const moment = useMemo(() => momentAt(heated.run.columns, at), [heated, at])
+  const words = momentWords(moment, thermal)
+  const { view: look } = useWorkshop()
+  useEffect(() => {
+    const { seconds, winding, case: body } = moment
+    look.setState({ heatLook: { machine, seconds, winding, case: body } })
+  }, [look, machine, moment])
+  return (
+    <>
+      <div className="drive-figure" ref={box}>
+        <HeatChart
+          view={view}
+          width={width}
+          height={HEIGHT + (width > WIDE ? GROWN : 0)}
+          cursor={{
+            name: 'Moment to look at',
+            at: at / unit.seconds,
+            step: cursorStep(view),
+            text: words,
+            move: (to) => setMoved(to * unit.seconds),
+          }}
+          figure={figure}
+        />
+      </div>
+      <p className="heat-read">{words}.</p>
+      <HeatWarm machine={machine} moment={moment} />
+      <ChartActions
+        name={`${machine.name} temperature over time`}
+        figure={figure}
+        columns={() => heatColumns(view)}
+      />
+    </>
+  )
+}

@@ -1,0 +1,66 @@
+/** Other ways to run it: with pauses, without the fan's air, with the protection acting. */
+import { StepField } from '../instrument/StepField.tsx'
+import { Switch } from '../gears/Switch.tsx'
+import type { ThermalMachine } from './heat-machine.ts'
+import type { DutyMinutes, HeatWays } from './heat-work.ts'
+
+interface HeatWaysFieldsProps {
+  readonly machine: ThermalMachine
+  readonly ways: HeatWays
+  readonly onWays: (ways: HeatWays) => void
+  readonly stillAir: boolean
+  readonly onStillAir: (on: boolean) => void
+}
+
+const FIRST: DutyMinutes = { on: 5, off: 10 }
+const MOST = 240
+
+export function HeatWaysFields({ machine, ways, onWays, stillAir, onStillAir }: HeatWaysFieldsProps) {
+  const { duty, protectionActs } = ways
+  const { protection } = machine
+  const set = (change: Partial<DutyMinutes>) => {
+    onWays({ ...ways, duty: { ...FIRST, ...duty, ...change } })
+    return null
+  }
+  return (
+    <div className="heat-ways">
+      <Switch label="Also without the fan’s air, dashed" on={stillAir} onChange={onStillAir} />
+      {'timeConstant' in protection && (
+        <Switch
+          label={protection.kind === 'fuse' ? 'The fuse acts' : 'The overload switch acts'}
+          on={protectionActs}
+          onChange={(on) => onWays({ ...ways, protectionActs: on })}
+        />
+      )}
+      <Switch
+        label="Run it with pauses"
+        on={duty !== null}
+        onChange={(on) => onWays({ ...ways, duty: on ? FIRST : null })}
+      />
+      {duty && (
+        <div className="heat-duty">
+          <StepField
+            label="On"
+            value={duty.on}
+            min={1}
+            max={MOST}
+            less="A minute less on"
+            more="A minute more on"
+            suffix="min"
+            onChange={(on) => set({ on })}
+          />
+          <StepField
+            label="Off"
+            value={duty.off}
+            min={1}
+            max={MOST}
+            less="A minute less off"
+            more="A minute more off"
+            suffix="min"
+            onChange={(off) => set({ off })}
+          />
+        </div>
+      )}
+    </div>
+  )
+}
