@@ -53,7 +53,7 @@ const SUMS = 7
 
 const ORDER = 18
 /** Share of the ordinary current that the last term of a piece may be */
-const LAST_TERM = 1e-13
+const LAST_TERM = 1e-14
 const LONGEST = 0.7 // [rad]
 /** Pieces in which no pulse of a machine in range ends are given up. */
 const MOST_PIECES = 2000

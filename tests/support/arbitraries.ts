@@ -1,9 +1,10 @@
 import fc from 'fast-check'
 import type { DriveInput } from '../../sim/drive/input.ts'
 import { checkMachine } from '../../sim/machine/check.ts'
-import type { Gearing, Load, Machine } from '../../sim/machine/machine.ts'
+import type { Control, Gearing, Load, Machine } from '../../sim/machine/machine.ts'
 import { hasErrors } from '../../sim/machine/problem.ts'
-import { bootCleaner, demoMachines, ventOpener } from './machines.ts'
+import { fittings } from './fittings.ts'
+import { bootCleaner, cordWinder, demoMachines, ventOpener } from './machines.ts'
 
 /** Around a demonstration value: half to double of it. */
 const around = (value: number) => fc.double({ min: 0.5, max: 2, noNaN: true }).map((factor) => factor * value)
@@ -87,7 +88,7 @@ const machineAround = (demo: Machine): fc.Arbitrary<Machine> =>
       },
     }))
 
-/** The same with another supply circuit too: taps or chopper, drops, emf constant. */
+/** The same with another supply circuit too: setting, drops, emf constant, capacitor. */
 const withCircuit = (drawn: fc.Arbitrary<Machine>): fc.Arbitrary<Machine> =>
   fc
     .record({
@@ -100,37 +101,42 @@ const withCircuit = (drawn: fc.Arbitrary<Machine>): fc.Arbitrary<Machine> =>
     })
     .map(({ machine, tap, drop, emf, hertz, duty }) => ({
       ...machine,
-      rectifier: machine.rectifier && { ...machine.rectifier, diodeDrop: machine.rectifier.diodeDrop * drop },
+      rectifier: machine.rectifier && {
+        ...machine.rectifier,
+        diodeDrop: machine.rectifier.diodeDrop * drop,
+        capacitance: machine.rectifier.capacitance * tap,
+      },
       motor: machine.motor && {
         ...machine.motor,
         emfConstant: machine.motor.emfConstant * emf,
         brushDrop: machine.motor.brushDrop * drop,
       },
-      control: circuitOf(machine.control, tap, hertz, duty),
+      control: settingOf(machine.control, tap, hertz, duty),
     }))
 
-function circuitOf(
-  control: Machine['control'],
-  tap: number,
-  hertz: number,
-  duty: number,
-): Machine['control'] {
-  if (control.kind === 'taps')
-    return {
-      kind: 'taps',
-      steps: control.steps.map(({ voltage, resistance, inductance }) => ({
-        voltage: voltage * tap,
-        resistance: resistance * duty,
-        inductance: inductance * hertz,
-      })),
-    }
-  if (control.kind === 'chopper')
-    return {
-      ...control,
-      frequency: control.frequency * hertz,
-      steps: control.steps.map((step) => ({ duty: Math.min(100, step.duty * duty) })),
-    }
-  return control
+function settingOf(control: Control, tap: number, hertz: number, duty: number): Control {
+  switch (control.kind) {
+    case 'taps':
+      return {
+        kind: 'taps',
+        steps: control.steps.map(({ voltage, resistance, inductance }) => ({
+          voltage: voltage * tap,
+          resistance: resistance * duty,
+          inductance: inductance * hertz,
+        })),
+      }
+    case 'chopper':
+      return {
+        ...control,
+        frequency: control.frequency * hertz,
+        steps: control.steps.map((step) => ({ duty: Math.min(100, step.duty * duty) })),
+      }
+    case 'phase':
+      return { ...control, steps: control.steps.map((step) => ({ angle: Math.min(175, step.angle * duty) })) }
+    case 'half-wave':
+    case 'crank':
+      return control
+  }
 }
 
 const valid = (machine: Machine): boolean => !hasErrors(checkMachine(machine))
@@ -155,7 +161,14 @@ export const arbitraryRun: fc.Arbitrary<readonly [Machine, DriveInput]> = arbitr
 
 /** A valid machine with a motor and a circuit that are computed, connected, with an input that it offers. */
 export const arbitraryPoweredRun: fc.Arbitrary<readonly [Machine, DriveInput]> = fc
-  .oneof(...[bootCleaner, ventOpener].map((demo) => withCircuit(machineAround(demo)).filter(valid)))
+  .oneof(
+    ...[bootCleaner, ventOpener, cordWinder].map((demo) => withCircuit(machineAround(demo)).filter(valid)),
+  )
   .chain((machine) =>
     arbitraryInput(machine).map((input) => [machine, { ...input, connected: true }] as const),
   )
+
+/** A valid machine of any electrical chain, connected or not, with an input that it offers. */
+export const arbitraryFittedRun: fc.Arbitrary<readonly [Machine, DriveInput]> = fc
+  .oneof(...fittings.map((machine) => withCircuit(machineAround(machine)).filter(valid)))
+  .chain((machine) => arbitraryInput(machine).map((input) => [machine, input] as const))
