@@ -24,7 +24,7 @@ function Table({ ledger: { input, parts } }: { readonly ledger: Ledger }) {
       <thead>
         <tr>
           <th scope="col">Part</th>
-          <th scope="col">Power</th>
+          <th scope="col">Power, W</th>
           <th scope="col">Share</th>
         </tr>
       </thead>
@@ -51,7 +51,7 @@ function Row({ item, whole }: { readonly item: LedgerItem; readonly whole: numbe
         </span>
       </th>
       <td className="number">
-        <Figure text={quantityText(watts, 'W')} />
+        <Figure text={quantityText(watts, 'W')} unitUnseen />
         {formula && <FormulaButton id={formula} of={`${name}, power`} />}
       </td>
       <td className="number">{shareText(watts, whole)}</td>

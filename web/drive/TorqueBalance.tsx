@@ -6,16 +6,19 @@ import { useWidth } from '../chart/use-width.ts'
 import { steadyNow, useBench, useMachine, useWorkshop } from '../frame/workshop.ts'
 import { quantityText, ratioFigure } from '../instrument/reading-text.ts'
 import { useReadout, useSteady } from '../instrument/use-reading.ts'
-import { type Balance, balance } from './torque-balance.ts'
+import { type Balance, type OtherBalance, balance } from './torque-balance.ts'
 import { TorqueBars } from './TorqueBars.tsx'
 import { TorqueTable } from './TorqueTable.tsx'
 
-/** As set, now or in steady running; and steady with the heaviest load on one wheel only, where there are two loads. */
-function useBalances(): {
+interface Balances {
   readonly set: Balance | null
-  readonly one: Balance | null
+  /** Steady running with other loads to compare; null where the machine knows only one */
+  readonly other: OtherBalance | null
   readonly running: boolean
-} {
+}
+
+/** As set, now or in steady running; beside it the heaviest load on one wheel, or on both where they already differ. */
+function useBalances(): Balances {
   const { frame } = useWorkshop()
   const machine = useMachine((now) => now)
   const bench = useBench((now) => now)
@@ -23,17 +26,20 @@ function useBalances(): {
   const { drive } = frame
   const running = useReadout(({ motion }) => motion === 'running')
   const reading = useReadout((now) => (now.motion === 'running' ? now.reading : (steady?.reading ?? null)))
-  const one = useMemo(() => {
-    if (machine.outputs.loads.length < 2) return null
-    const point = steadyNow(drive, {
-      ...bench,
-      jammed: 'none',
-      leftLoad: heaviest(machine.outputs.loads),
-      rightLoad: 0,
-    })
-    return point && balance(machine, point.reading, bench.sense)
+  const other = useMemo(() => {
+    const { loads } = machine.outputs
+    if (loads.length < 2) return null
+    const heavy = heaviest(loads)
+    const differ = bench.leftLoad !== bench.rightLoad
+    const input = { ...bench, jammed: 'none' as const, leftLoad: heavy, rightLoad: differ ? heavy : 0 }
+    const point = steadyNow(drive, input)
+    const told = point && balance(machine, point.reading, bench.sense)
+    if (!told) return null
+    return differ
+      ? { name: 'Both wheels loaded', short: 'Both loaded', balance: told }
+      : { name: 'Only the left wheel loaded', short: 'One loaded', balance: told }
   }, [drive, machine, bench])
-  return { set: reading && balance(machine, reading, bench.sense), one, running }
+  return { set: reading && balance(machine, reading, bench.sense), other, running }
 }
 
 const heaviest = (loads: readonly { readonly active: number; readonly passive: number }[]): number => {
@@ -42,7 +48,7 @@ const heaviest = (loads: readonly { readonly active: number; readonly passive: n
 }
 
 export function TorqueBalance() {
-  const { set, one, running } = useBalances()
+  const { set, other, running } = useBalances()
   const machine = useMachine((now) => now)
   const figure = useRef<SVGSVGElement>(null)
   const [box, width] = useWidth<HTMLDivElement>()
@@ -52,7 +58,7 @@ export function TorqueBalance() {
     <section className="torque-balance" aria-label={`From the ${driver} to two wheels`}>
       <h2>From the {driver} to two wheels</h2>
       <div className="drive-figure" ref={box}>
-        {set && <TorqueBars set={set} one={one} width={width} driver={driver} figure={figure} />}
+        {set && <TorqueBars set={set} other={other} width={width} driver={driver} figure={figure} />}
       </div>
       {set ? (
         <>
@@ -60,7 +66,7 @@ export function TorqueBalance() {
             {running ? 'Now, as it turns.' : 'Running steadily as set.'} Hatched is lost on the way. Each
             wheel takes what its load asks, not half.
           </p>
-          <TorqueTable set={set} one={one} />
+          <TorqueTable set={set} other={other} />
           <p className="small">
             Without losses both wheels together would carry {times} times {quantityText(set.each, 'N m')},
             half of it each when they share evenly (common practice).
@@ -68,7 +74,7 @@ export function TorqueBalance() {
           <ChartActions
             name={`${machine.name} torque balance`}
             figure={figure}
-            columns={() => balanceColumns(set, one)}
+            columns={() => balanceColumns(set, other?.balance ?? null)}
           />
         </>
       ) : (
@@ -81,9 +87,9 @@ export function TorqueBalance() {
   )
 }
 
-/** As set first, one wheel loaded second. */
-export function balanceColumns(set: Balance, one: Balance | null): readonly Column[] {
-  const both = one ? [set, one] : [set]
+/** As set first, with the other loads second. */
+export function balanceColumns(set: Balance, other: Balance | null): readonly Column[] {
+  const both = other ? [set, other] : [set]
   const names = [...new Set(both.flatMap(({ parts }) => parts.map(({ name }) => name)))]
   return [
     { heading: 'Torque of motor or hand [N m]', values: both.map(({ each }) => each) },

@@ -2,11 +2,11 @@
 import { type RefObject, useId } from 'react'
 import { MarkSign } from '../instrument/MarkSign.tsx'
 import { quantityText } from '../instrument/reading-text.ts'
-import { type Balance, type BalancePart, balanceLength } from './torque-balance.ts'
+import { type Balance, type BalancePart, type OtherBalance, balanceLength } from './torque-balance.ts'
 
 interface TorqueBarsProps {
   readonly set: Balance
-  readonly one: Balance | null
+  readonly other: OtherBalance | null
   readonly width: number
   readonly driver: 'motor' | 'hand'
   readonly figure: RefObject<SVGSVGElement | null>
@@ -22,13 +22,13 @@ const LETTER = 7.6
 /** Narrower than this a copy is not set apart from its neighbours [px]. */
 const APART = 3
 
-export function TorqueBars({ set, one, width, driver, figure }: TorqueBarsProps) {
+export function TorqueBars({ set, other, width, driver, figure }: TorqueBarsProps) {
   const hatch = useId()
-  const full = Math.max(balanceLength(set), one ? balanceLength(one) : 0, Number.MIN_VALUE)
+  const full = Math.max(balanceLength(set), other ? balanceLength(other.balance) : 0, Number.MIN_VALUE)
   const scale = (width - 2) / full
   const ideal = WORDS + COPY + 3 + BAR + NAMES + GAP
   const second = ideal + WORDS + COPY + GAP
-  const height = one ? second + WORDS + BAR + NAMES : second
+  const height = other ? second + WORDS + BAR + NAMES : second
   return (
     <svg
       className="bars"
@@ -54,12 +54,12 @@ export function TorqueBars({ set, one, width, driver, figure }: TorqueBarsProps)
           Without losses, shared evenly
         </text>
         <Halves total={set.total} scale={scale} y={ideal + WORDS} />
-        {one && (
+        {other && (
           <>
             <text className="flow-name" x={0} y={second + 16}>
-              Only the left wheel loaded, of {quantityText(one.total, 'N m')}
+              {other.name}, of {quantityText(other.balance.total, 'N m')}
             </text>
-            <Bar balance={one} scale={scale} y={second + WORDS} hatch={hatch} />
+            <Bar balance={other.balance} scale={scale} y={second + WORDS} hatch={hatch} />
           </>
         )}
       </g>

@@ -2,15 +2,16 @@
 import { Figure } from '../instrument/Figure.tsx'
 import { MarkSign } from '../instrument/MarkSign.tsx'
 import { quantityText } from '../instrument/reading-text.ts'
-import type { Balance, BalancePart } from './torque-balance.ts'
+import type { Balance, BalancePart, OtherBalance } from './torque-balance.ts'
 
 interface TorqueTableProps {
   readonly set: Balance
-  readonly one: Balance | null
+  readonly other: OtherBalance | null
 }
 
-export function TorqueTable({ set, one }: TorqueTableProps) {
-  const names = [...new Set([set, one].flatMap((each) => each?.parts.map(({ name }) => name) ?? []))]
+export function TorqueTable({ set, other }: TorqueTableProps) {
+  const second = other?.balance ?? null
+  const names = [...new Set([set, second].flatMap((each) => each?.parts.map(({ name }) => name) ?? []))]
   return (
     <table className="drive-table torque-table">
       <caption className="unseen">How the torque divides, in newton metres at the wheels</caption>
@@ -18,20 +19,25 @@ export function TorqueTable({ set, one }: TorqueTableProps) {
         <tr>
           <th scope="col">N m at the wheels</th>
           <th scope="col">As set</th>
-          {one && <th scope="col">One loaded</th>}
+          {second && <th scope="col">{other?.short}</th>}
           <th scope="col">No losses</th>
         </tr>
       </thead>
       <tbody>
         {names.map((name) => (
-          <Row key={name} set={partOf(set, name)} one={one && partOf(one, name)} ideal={idealOf(set, name)} />
+          <Row
+            key={name}
+            set={partOf(set, name)}
+            second={second && partOf(second, name)}
+            ideal={idealOf(set, name)}
+          />
         ))}
       </tbody>
       <tfoot>
         <tr>
           <th scope="row">All of it</th>
           <Cell torque={set.total} />
-          {one && <Cell torque={one.total} />}
+          {second && <Cell torque={second.total} />}
           <Cell torque={set.total} />
         </tr>
       </tfoot>
@@ -47,11 +53,11 @@ const idealOf = ({ total }: Balance, name: string): number => (name.endsWith('wh
 
 interface RowProps {
   readonly set: BalancePart
-  readonly one: BalancePart | null
+  readonly second: BalancePart | null
   readonly ideal: number
 }
 
-function Row({ set, one, ideal }: RowProps) {
+function Row({ set, second, ideal }: RowProps) {
   const { kind, name } = set
   return (
     <tr>
@@ -62,7 +68,7 @@ function Row({ set, one, ideal }: RowProps) {
         </span>
       </th>
       <Cell torque={set.torque} />
-      {one && <Cell torque={one.torque} />}
+      {second && <Cell torque={second.torque} />}
       <Cell torque={ideal} />
     </tr>
   )

@@ -25,6 +25,14 @@ export interface Balance {
   readonly parts: readonly BalancePart[]
 }
 
+/** To compare, with the name of its loads */
+export interface OtherBalance {
+  readonly name: string
+  /** For the head of a column */
+  readonly short: string
+  readonly balance: Balance
+}
+
 /** Below this part of the total, what is left over is rounding. */
 const ROUNDING = 1e-9
 
