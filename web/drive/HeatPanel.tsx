@@ -3,6 +3,7 @@ import { useMachine } from '../frame/workshop.ts'
 import { HeatSection } from './HeatSection.tsx'
 import { HeatSources } from './HeatSources.tsx'
 import { HeatSettings } from './HeatSettings.tsx'
+import { Thermometer } from './Thermometer.tsx'
 import { HeatClass } from './HeatClass.tsx'
 import { type ThermalMachine, hasHeat } from './heat-machine.ts'
 import { useSettled } from './heat-work.ts'
@@ -37,6 +38,7 @@ function Described({ machine }: { readonly machine: ThermalMachine }) {
       <HeatSection machine={machine} all={all} />
       <HeatSettings machine={machine} all={all} />
       <HeatSources machine={machine} />
+      <Thermometer machine={machine} />
       <HeatClass thermal={machine.thermal} />
       <p className="heat-caution">
         A motor case that is too hot to hold is usual after a long run, and the winding inside is hotter.
