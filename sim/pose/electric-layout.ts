@@ -220,9 +220,9 @@ export function electricLayout(machine: Machine, room: Room): ElectricLayout | n
     stands: standsOf(chain, row),
     plug: mains
       ? {
-          x: -Math.max(halfWidth + 0.7 * r, reach + 0.35 * r),
+          x: Math.max(halfWidth + 0.55 * r, reach + 0.35 * r),
           y: floor + 0.26 * r,
-          z: 0.55 * r,
+          z: -1.8 * r,
           length: 0.75 * r,
         }
       : null,

@@ -15,7 +15,7 @@ export function PowersWayStop({ stop }: { readonly stop: WayStop }) {
   return (
     <>
       <div aria-live="polite" aria-atomic="true">
-        <h3>{stop.name}</h3>
+        <h3 className="unseen">{stop.name}</h3>
         <p>{stop.happens}</p>
       </div>
       <Numbers stop={stop.stop} steady={steady} />

@@ -70,7 +70,7 @@ const FORCES = { yaw: 28, elevation: 50, subject: 'forces' } as const
 
 /** From where each stop is seen; from above unless it is told. */
 const LIT_FROM: Partial<Record<PowerStop, readonly [yaw: number, elevation: number]>> = {
-  socket: [-32, 26],
+  socket: [40, 28],
   transformer: [-14, 38],
   wheels: [20, 46],
   outputs: [22, 2],
