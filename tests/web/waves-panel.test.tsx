@@ -23,7 +23,16 @@ function held(machine: Machine, setting: number, part = 1): { readonly seen: See
   const drive = compileDrive(machine)
   const input = { ...firstInput(), setting }
   const speed = part * operatingPoint(drive, input)!.speed
-  const moment: Moment = { machine, warmth, drive, input, kind: 'steady', speed, settled: part === 1 }
+  const moment: Moment = {
+    machine,
+    warmth,
+    drive,
+    input,
+    kind: 'steady',
+    speed,
+    settled: part === 1,
+    open: false,
+  }
   const stretch = stretchOf(drive.circuits[setting]!, { periods: 2, of: 'mains' })
   return { seen: seenOf(moment, waveAt(drive, input, speed, stretch), null), moment }
 }

@@ -79,6 +79,11 @@ function Scope({ seen, on, runs }: ScopeProps) {
           cursors={[cursor(0), cursor(1)]}
           over={over}
         />
+        <ul className="unseen" aria-label="What meters show">
+          {lanes.map((lane) => (
+            <li key={lane.id}>{`${lane.name}, ${lane.unit}: ${metersText(lane, seen.meters(lane))}`}</li>
+          ))}
+        </ul>
         {lanes.length === 0 && <p className="small">No lane is on.</p>}
       </div>
       <WavesWords seen={seen} />

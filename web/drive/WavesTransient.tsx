@@ -88,9 +88,6 @@ function Happened({ wave, order }: HappenedProps) {
   const name = CHOICES.find((choice) => choice.what === what)!.label
   return (
     <>
-      {told.sentences.map((sentence) => (
-        <p key={sentence}>{sentence}</p>
-      ))}
       <div ref={ref} className="waves-picture">
         <WavesFigure
           label={`${name}, moment by moment`}
@@ -104,6 +101,9 @@ function Happened({ wave, order }: HappenedProps) {
           spots={told.marks.map((mark) => ({ ...mark, x: shift(mark.time), y: mark.value }))}
         />
       </div>
+      {told.sentences.map((sentence) => (
+        <p key={sentence}>{sentence}</p>
+      ))}
       <ChartActions name={name} figure={figureRef} columns={() => waveColumns(wave)} />
     </>
   )

@@ -63,7 +63,7 @@ function tellStart(wave: Wave, machine: Machine): Told {
   const marks: Marked[] = [
     {
       lane: 'motor-current',
-      name: `peak ${peakText}`,
+      name: 'peak',
       time: peak.at,
       value: motorCurrent[indexAt(time, peak.at)]!,
     },

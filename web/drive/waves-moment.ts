@@ -3,9 +3,10 @@ import { useEffect, useMemo, useState } from 'react'
 import type { Warmth } from '../../sim/drive/circuits.ts'
 import type { Drive } from '../../sim/drive/drive.ts'
 import type { DriveInput } from '../../sim/drive/input.ts'
-import { operatingPoint } from '../../sim/drive/operating-point.ts'
+import { settling } from '../../sim/drive/operating-point.ts'
 import type { Machine } from '../../sim/machine/machine.ts'
 import { type Workshop, useBench, useMachine, useWorkshop } from '../frame/workshop.ts'
+import { useReadout } from '../instrument/use-reading.ts'
 import type { Bench } from '../store/bench.ts'
 
 export interface Moment {
@@ -18,6 +19,8 @@ export interface Moment {
   readonly speed: number
   /** Whether that is where it settles */
   readonly settled: boolean
+  /** Whether fuse or overload switch has opened */
+  readonly open: boolean
 }
 
 /** A drive as it is set, at a speed that it has or had. */
@@ -46,39 +49,44 @@ export const inputOf = (bench: Bench): DriveInput => ({
 
 export const warmthOf = ({ winding, magnet }: Bench): Warmth => ({ winding, magnet })
 
-/** Null where the drive is not computed, or does not settle and does not run. */
-export function useMoment(): Moment | null {
+/** A sentence where the drive is not computed, or does not settle and does not run. */
+export function useMoment(): Moment | string {
   const workshop = useWorkshop()
   const { drive } = workshop.frame
   const machine = useMachine((now) => now)
   const { winding, magnet, ...set } = useBench((now) => now)
   const { pluggedIn, setting, sense, leftLoad, rightLoad, jammed } = set
+  const open = useReadout(({ reading }) => reading.isOpen)
   const warmth = useMemo(() => ({ winding, magnet }), [winding, magnet])
   const input = useMemo(
-    () => ({ setting, connected: pluggedIn, sense, leftLoad, rightLoad, jammed }),
-    [pluggedIn, setting, sense, leftLoad, rightLoad, jammed],
+    () => ({ setting, connected: pluggedIn && !open, sense, leftLoad, rightLoad, jammed }),
+    [pluggedIn, open, setting, sense, leftLoad, rightLoad, jammed],
   )
   const steady = useMemo(() => steadySpeed(drive, input), [drive, input])
   const passing = usePassing(workshop)
   return useMemo(() => {
-    const base = { machine, warmth, drive }
+    const base = { machine, warmth, drive, open }
     if (passing && passing.drive === drive && sameInput(passing.input, input)) {
       const { kind, speed } = passing
       return { ...base, input, kind, speed, settled: input.connected && isNear(speed, steady) }
     }
-    if (steady === null) return null
+    if (typeof steady === 'string') return steady
     return { ...base, input: { ...input, connected: true }, kind: 'steady', speed: steady, settled: true }
-  }, [machine, warmth, drive, input, steady, passing])
+  }, [machine, warmth, drive, open, input, steady, passing])
 }
 
-/** Plugged in, whether it is or not [rad/s] */
-function steadySpeed(drive: Drive, input: DriveInput): number | null {
-  if (drive.circuits.length === 0) return null
-  return operatingPoint(drive, { ...input, connected: true })?.speed ?? null
+const CRANKED =
+  'A hand turns this machine: there is no voltage and no current to look at. Open a machine with a motor to see its waves.'
+
+/** Plugged in, whether it is or not [rad/s]; or why there is none */
+function steadySpeed(drive: Drive, input: DriveInput): number | string {
+  if (drive.circuits.length === 0) return CRANKED
+  const { point, reason } = settling(drive, { ...input, connected: true })
+  return point ? point.speed : reason
 }
 
-const isNear = (speed: number, steady: number | null): boolean =>
-  steady !== null && Math.abs(speed - steady) <= SETTLED * Math.abs(steady)
+const isNear = (speed: number, steady: number | string): boolean =>
+  typeof steady === 'number' && Math.abs(speed - steady) <= SETTLED * Math.abs(steady)
 
 /** The last speed at which the machine ran; null until it does. */
 function usePassing({ frame, readout, bench }: Workshop): Passing | null {
@@ -99,7 +107,8 @@ function usePassing({ frame, readout, bench }: Workshop): Passing | null {
         return
       }
       last = now
-      const input = inputOf(bench.getState())
+      const set = inputOf(bench.getState())
+      const input = { ...set, connected: set.connected && !reading.isOpen }
       const next: Passing = { drive: frame.drive, input, kind: 'now', speed: reading.wormSpeed }
       setPassing((was) => (was && samePassing(was, next) ? was : next))
     }

@@ -133,10 +133,11 @@ export function meterSentence(what: string, { rms, rectified, peak }: Meters): s
 }
 
 /** Of which moment the waves are. */
-export function momentText({ kind, speed, input }: Moment): string {
+export function momentText({ kind, speed, input, open, machine }: Moment): string {
   const at = speed === 0 ? 'standing still' : `at ${quantityText(Math.abs(rpm(speed)), 'r/min')}`
   const setting = `setting ${input.setting + 1}`
-  const plugged = input.connected ? setting : 'unplugged'
+  const opened = machine.protection.kind === 'overload' ? 'overload switch open' : 'fuse open'
+  const plugged = input.connected ? setting : open ? opened : 'unplugged'
   if (kind === 'now') return `Now, ${plugged}, ${at}`
   if (kind === 'held') return `Held as it was, ${plugged}, ${at}`
   return speed === 0 ? `Standing still under power, ${setting}` : `Running steadily as set, ${setting}, ${at}`

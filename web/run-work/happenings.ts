@@ -12,19 +12,25 @@ export type Happening = 'start' | 'jam-left' | 'jam-right' | 'unplug'
 /** A running machine runs on as it is for so long before something happens [s]. Our choice: five periods. */
 export const LEAD = 0.1
 
-const SAMPLES = 3989
+/** Between samples: of a chopper's period, and of the mains, where the crest of a half wave is met to 1 in 2000 */
+const SAMPLES_A_SWITCHING = 8
+const SAMPLE = 1e-4
+const FEWEST_SAMPLES = 4001
+const MOST_SAMPLES = 40_001
 /** Steps in which the time that it will take is looked for, and where that ends [s] */
 const STEP = 2e-3
-const LONGEST = 10
+const LONGEST = { start: 4, jam: 0.5, unplug: 10 }
+/** A chopper takes many steps. */
+const LONGEST_CHOPPED = 0.7
 /** Part of the final speed that counts as there */
 const THERE = 0.98
 
 /** Time until the speed has come to its end, at the averaged level [s] */
-function timeToSettle(drive: Drive, input: DriveInput, from: number, to: number): number {
+function timeToSettle(drive: Drive, input: DriveInput, from: number, to: number, longest: number): number {
   const state = restState()
   state.speed = from
   const there = (): boolean => (to === 0 ? state.speed === 0 : Math.abs(state.speed) >= THERE * Math.abs(to))
-  while (!there() && state.time < LONGEST) step(state, drive, input, STEP)
+  while (!there() && state.time < longest) step(state, drive, input, STEP)
   return state.time
 }
 
@@ -34,6 +40,18 @@ export function roundUp(value: number): number {
   return ten * ([1, 2, 5, 10].find((each) => each * ten >= 0.999 * value) ?? 10)
 }
 
+function longestOf(drive: Drive, { setting }: DriveInput, what: Happening): number {
+  const most = LONGEST[what === 'start' || what === 'unplug' ? what : 'jam']
+  const chopped = drive.circuits[setting]!.chopper !== null && what !== 'unplug'
+  return chopped ? Math.min(most, LONGEST_CHOPPED) : most
+}
+
+function samplesOf(drive: Drive, { setting }: DriveInput, duration: number): number {
+  const { chopper } = drive.circuits[setting]!
+  const between = chopper ? chopper.period / SAMPLES_A_SWITCHING : SAMPLE
+  return Math.min(MOST_SAMPLES, Math.max(FEWEST_SAMPLES, 1 + Math.ceil(duration / between)))
+}
+
 const changeOf = (what: Happening): Partial<DriveInput> =>
   what === 'unplug' ? { connected: false } : { jammed: what === 'jam-left' ? 'left' : 'right' }
 
@@ -41,16 +59,17 @@ const changeOf = (what: Happening): Partial<DriveInput> =>
 export function optionsFor(drive: Drive, input: DriveInput, what: Happening): TransientOptions | null {
   const steady = operatingPoint(drive, input)
   if (!steady || drive.circuits.length === 0) return null
-  if (what === 'start')
-    return {
-      duration: roundUp(1.3 * timeToSettle(drive, input, 0, steady.speed) + 0.05),
-      samples: SAMPLES,
-    }
+  const longest = longestOf(drive, input, what)
+  if (what === 'start') {
+    const duration = roundUp(1.3 * timeToSettle(drive, input, 0, steady.speed, longest) + 0.05)
+    return { duration, samples: samplesOf(drive, input, duration) }
+  }
   const change = changeOf(what)
-  const settles = timeToSettle(drive, { ...input, ...change }, steady.speed, 0)
+  const settles = timeToSettle(drive, { ...input, ...change }, steady.speed, 0, longest)
+  const duration = LEAD + roundUp(1.3 * settles + 0.05)
   return {
-    duration: LEAD + roundUp(1.3 * settles + 0.05),
-    samples: SAMPLES,
+    duration,
+    samples: samplesOf(drive, input, duration),
     speed: steady.speed,
     capacitorVoltage: steady.reading.capacitorVoltage,
     changes: [{ time: LEAD, change }],
