@@ -1,6 +1,7 @@
 /** The points that a view must keep inside the free part of the canvas [mm]. */
 import { Vector3 } from 'three'
 import type { Layout } from '../../sim/pose/layout.ts'
+import type { MotorLayout } from '../../sim/pose/motor-layout.ts'
 import { litPoints } from './lit.ts'
 import { FLANKS_AT, type Look, type ViewBookmark, sideSign } from './views.ts'
 
@@ -61,6 +62,18 @@ function motorPoints(layout: Layout): Vector3[] {
   if (crank !== null) return [...crankPoints(layout), new Vector3(0, 0, shaft.rearBearing)]
   const r = Math.max(motor?.radius ?? 0, fan?.radius ?? 0)
   return boxPoints(-r, r, Math.max(-r, tray.top), r, shaft.back, shaft.rearBearing)
+}
+
+/** Commutator and carbon brushes, with their springs. */
+function brushGearPoints({ radius, commutatorFront, commutatorBack }: MotorLayout): Vector3[] {
+  return boxPoints(
+    -1.15 * radius,
+    1.15 * radius,
+    -0.4 * radius,
+    0.5 * radius,
+    commutatorBack,
+    commutatorFront,
+  )
 }
 
 /** Where thread and teeth of one wheel are in each other. */
@@ -135,7 +148,7 @@ export function fitPoints(layout: Layout, subject: ViewBookmark['subject'], look
     case 'motor':
       return motorPoints(layout)
     case 'commutator':
-      return layout.motor === null ? motorPoints(layout) : litPoints(layout, 'commutator')
+      return layout.motor === null ? motorPoints(layout) : brushGearPoints(layout.motor)
     case 'brushes':
       return boxPoints(-brushReach, brushReach, floor, tray.top, -output.brushRadius, output.brushRadius)
     case 'apart':

@@ -25,7 +25,7 @@ const OVER = 1.03
 /** Diameters, in commutator radii */
 const POINT = 0.2
 const GLOW = 1.15
-const GLOW_LIGHT = 0.85
+const GLOW_LIGHT = 1
 const GLOWS = 3
 const PER_EDGE = MOST_SPARKS + GLOWS
 /** After the clear walls, which would grey them */
