@@ -19,6 +19,8 @@ const GAP = 6
 /** Room for the names under a bar, and what a letter of them takes [px] */
 const NAMES = 22
 const LETTER = 7.6
+/** Width from which the first line also says whose torque it is [px] */
+const ROOM_FOR_SOURCE = 320
 /** Narrower than this a copy is not set apart from its neighbours [px]. */
 const APART = 3
 
@@ -46,7 +48,7 @@ export function TorqueBars({ set, other, width, driver, figure }: TorqueBarsProp
           <tspan className="flow-number">
             {copiesText(set.copies)} × {quantityText(set.each, 'N m')} = {quantityText(set.total, 'N m')}
           </tspan>
-          <tspan dx="8">from the {driver}</tspan>
+          {width > ROOM_FOR_SOURCE && <tspan dx="8">from the {driver}</tspan>}
         </text>
         <Copies balance={set} scale={scale} y={WORDS} />
         <Bar balance={set} scale={scale} y={WORDS + COPY + 3} hatch={hatch} />

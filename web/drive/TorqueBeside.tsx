@@ -8,14 +8,14 @@ export type Beside = 'current' | 'power' | 'efficiency'
 
 export const BESIDE: readonly { readonly value: Beside; readonly label: string }[] = [
   { value: 'current', label: 'Current' },
-  { value: 'power', label: 'Shaft power' },
+  { value: 'power', label: 'Power' },
   { value: 'efficiency', label: 'Efficiency' },
 ]
 
 const LABELS: Readonly<Record<Beside, string>> = {
-  current: 'Motor current, mean [A]',
-  power: 'Power of the shaft [W]',
-  efficiency: 'Shaft power over power taken in [%]',
+  current: 'Mean current [A]',
+  power: 'Shaft power [W]',
+  efficiency: 'Shaft power over input [%]',
 }
 
 const PER_CENT = 100

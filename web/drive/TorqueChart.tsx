@@ -37,7 +37,7 @@ export function TorqueChart({ view, width, height, cursor, figure }: TorqueChart
       width={width}
       height={height}
       x={{ label: 'Worm speed [r/min]', from: 0, to: view.end }}
-      y={{ label: 'Torque at the worm [N m]', from: 0, to: top }}
+      y={{ label: 'Torque [N m]', from: 0, to: top }}
       lines={drawn}
       spots={spotsOf(view, steady)}
       cursors={[cursor]}
@@ -63,7 +63,7 @@ function spotsOf({ lines, setting }: TorqueView, steady: TorqueView['steady']): 
 }
 
 /** Part of its torque at standstill at which each line bears its number, away from where they all meet. */
-const NUMBER_AT = 0.74
+const NUMBER_AT = 0.55
 
 function LineNumbers({ area, view }: { readonly area: PlotArea; readonly view: TorqueView }) {
   return view.lines.map(({ torque }, setting) => {
@@ -84,6 +84,9 @@ function LineNumbers({ area, view }: { readonly area: PlotArea; readonly view: T
   })
 }
 
+/** Width from which the hatched part is named in the picture too [px] */
+const ROOM_FOR_WORDS = 320
+
 /** Between what can be held for long and what the strongest setting gives. */
 function TooHot({
   area,
@@ -103,9 +106,11 @@ function TooHot({
         <line className="plot-hatch" y2="7" />
       </pattern>
       <path d={outline} fill={`url(#${hatch})`} />
-      <text className="plot-words inside" x={area.across.high - 6} y={area.up.high + 16} textAnchor="end">
-        Hatched: too hot to hold for long
-      </text>
+      {area.across.high - area.across.low > ROOM_FOR_WORDS && (
+        <text className="plot-words inside" x={area.across.high - 6} y={area.up.high + 16} textAnchor="end">
+          Hatched: too hot to hold for long
+        </text>
+      )}
     </>
   )
 }
