@@ -80,8 +80,10 @@ function Limits({ view, area }: { readonly view: HeatView; readonly area: PlotAr
 
 /** Between the names of two lines [px] */
 const APART = 17
+/** From above a line to below it */
+const BELOW = 25
 
-/** Names at the right ends, above their lines, moved up where two would lie on each other. */
+/** Names at the right ends, that of the lowest line below it, others above, moved up where two would touch. */
 function Names({
   lines,
   area: { across, up },
@@ -92,13 +94,14 @@ function Names({
   const ends = lines
     .map(({ name, x, y }) => {
       const last = x.length - 1
-      return { name, x: toPixel(across, x[last] ?? 0), y: toPixel(up, y[last] ?? 0) - 6 }
+      return { name, x: toPixel(across, x[last] ?? 0), y: toPixel(up, y[last] ?? 0) - 7 }
     })
     .filter(({ x, y }) => Number.isFinite(x) && Number.isFinite(y))
     .toSorted((a, b) => b.y - a.y)
   let before = Infinity
-  return ends.map(({ name, x, y }) => {
-    before = Math.max(up.high + 10, Math.min(y, before - APART))
+  return ends.map(({ name, x, y }, i) => {
+    const wanted = i === 0 && y + BELOW < up.low ? y + BELOW : y
+    before = Math.max(up.high + 10, Math.min(wanted, before - APART))
     return (
       <text
         key={name}

@@ -52,6 +52,10 @@ export function HeatSection({ machine, all }: HeatSectionProps) {
   )
   const settled = ways.duty ? null : (all.settled?.[bench.setting] ?? null)
   const passed = main.heated && passedBy(main.heated.run, thermal)
+  const said = [
+    endWords(thermal, passed, settled),
+    ...(main.heated ? happenings(machine, main.heated.run, ways.protectionActs) : []),
+  ].filter(Boolean)
   return (
     <section aria-label="Temperature over time">
       <h2>{headline(thermal, passed, settled)}</h2>
@@ -60,16 +64,7 @@ export function HeatSection({ machine, all }: HeatSectionProps) {
         <RunProgress what={`Warming over ${timeText(duration)}`} control={main.control} />
       ) : null}
       {stillAir && <RunProgress what="Warming without the fan’s air" control={still.control} />}
-      {view && <Drawn machine={machine} view={view} />}
-      <p>
-        {[
-          endWords(thermal, passed, settled),
-          ...(main.heated ? happenings(machine, main.heated.run, ways.protectionActs) : []),
-        ]
-          .filter(Boolean)
-          .join(' ')}
-      </p>
-      {view && <HeatPassed view={view} />}
+      {view && <Drawn machine={machine} view={view} said={said} />}
       <HeatWaysFields
         machine={machine}
         ways={ways}
@@ -81,7 +76,14 @@ export function HeatSection({ machine, all }: HeatSectionProps) {
   )
 }
 
-function Drawn({ machine, view }: { readonly machine: ThermalMachine; readonly view: HeatView }) {
+interface DrawnProps {
+  readonly machine: ThermalMachine
+  readonly view: HeatView
+  /** What there is to say of the whole run */
+  readonly said: readonly string[]
+}
+
+function Drawn({ machine, view, said }: DrawnProps) {
   const [box, width] = useWidth<HTMLDivElement>()
   const figure = useRef<SVGSVGElement>(null)
   const [moved, setMoved] = useState<number | null>(null)
@@ -112,7 +114,9 @@ function Drawn({ machine, view }: { readonly machine: ThermalMachine; readonly v
         />
       </div>
       <p className="heat-read">{words}.</p>
+      {said.length > 0 && <p>{said.join(' ')}</p>}
       <HeatWarm machine={machine} moment={moment} />
+      <HeatPassed view={view} />
       <ChartActions
         name={`${machine.name} temperature over time`}
         figure={figure}

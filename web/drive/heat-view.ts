@@ -2,7 +2,7 @@
 import type { Thermal } from '../../sim/machine/machine.ts'
 import { rpm } from '../../sim/quantity/convert.ts'
 import type { HeatingColumns } from '../../sim/run/heating-record.ts'
-import { roundSpan, spanOf, valueAlong } from '../chart/scale.ts'
+import { spanOf, valueAlong } from '../chart/scale.ts'
 import type { Column } from '../chart/table.ts'
 import type { Heated } from './heat-work.ts'
 import { type TimeUnit, timeText, timeUnit } from './heat-span.ts'
@@ -26,6 +26,7 @@ export interface HeatView {
 
 /** Above the class, so that its line does not lie on the edge [K] */
 const ROOM = 12
+const TEN = 10
 
 export function heatView(thermal: Thermal, heated: Heated, stillAir: Heated | null): HeatView {
   const { columns } = heated.run
@@ -34,7 +35,8 @@ export function heatView(thermal: Thermal, heated: Heated, stillAir: Heated | nu
   const hottest = columns.winding.map((T) => T + thermal.hotSpotMargin)
   const lines = [columns.case, hottest, ...(stillAir ? [stillAir.run.columns.winding] : [])]
   const [low, high] = spanOf(lines)
-  const [least, most] = roundSpan(Math.min(low, thermal.ambient), Math.max(high, limitOf(thermal)) + ROOM)
+  const least = TEN * Math.floor(Math.min(low, thermal.ambient) / TEN)
+  const most = TEN * Math.ceil((Math.max(high, limitOf(thermal)) + ROOM) / TEN)
   return {
     thermal,
     heated,

@@ -56,7 +56,7 @@ export function endWords(thermal: Thermal, passed: Passed | null, settled: Settl
     return `It would settle at ${degreeText(settled.winding)} in the winding, ${degreeText(settled.case)} in the case: more than it bears for long.`
   if (spot >= limitOf(thermal))
     return `That is more than class ${thermal.insulation} bears for long; in the time shown it does not get there.`
-  const room = `Its hottest spot stays ${Math.round(limitOf(thermal) - spot)} K below class ${thermal.insulation}`
+  const room = `The winding’s hottest spot stays ${Math.round(limitOf(thermal) - spot)} K below class ${thermal.insulation}`
   return spot >= amberOf(thermal)
     ? `${room}: it may go on, but it is near.`
     : `${room}, so it may go on for hours.`
