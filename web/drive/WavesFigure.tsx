@@ -5,7 +5,7 @@ import { linePath } from '../chart/line-path.ts'
 import { type Scale, roundNumbers, toPixel } from '../chart/scale.ts'
 import { givenFigure } from '../instrument/reading-text.ts'
 import { type Lane, laneSpan } from './waves-lanes.ts'
-import { HEAD_ROW, LEFT, type ScopeLayout, laneNumbers, scopeLayout } from './waves-layout.ts'
+import { HEAD_ROW, LEFT, type LaneSize, type ScopeLayout, laneNumbers, scopeLayout } from './waves-layout.ts'
 import './waves.css'
 
 export interface LaneSpot {
@@ -36,10 +36,8 @@ interface WavesFigureProps {
 export function WavesFigure(props: WavesFigureProps) {
   const { label, width, x, time, lanes, heads, cursors = [], spots = [], figure, tall = false, over } = props
   const clip = useId()
-  const layout = scopeLayout(width, [x.from, x.to], lanes.map(laneSpan), {
-    cursors: cursors.length > 0,
-    tall,
-  })
+  const sizes = lanes.map((lane, at) => sizeOf(lane, heads[at] ?? ''))
+  const layout = scopeLayout(width, [x.from, x.to], sizes, { cursors: cursors.length > 0, tall })
   const { across, height, top, bottom } = layout
   return (
     <svg
@@ -76,19 +74,30 @@ export function WavesFigure(props: WavesFigureProps) {
             {cursor.name.at(-1)}
           </text>
         ))}
-        {lanes.map((lane, at) => (
-          <LaneWords
-            key={lane.id}
-            lane={lane}
-            head={heads[at] ?? ''}
-            layout={layout}
-            at={at}
-            spots={spots.filter((spot) => spot.lane === lane.id)}
-          />
-        ))}
+        <Words lanes={lanes} heads={heads} spots={spots} layout={layout} />
       </g>
     </svg>
   )
+}
+
+interface WordsProps {
+  readonly lanes: readonly Lane[]
+  readonly heads: readonly string[]
+  readonly spots: readonly LaneSpot[]
+  readonly layout: ScopeLayout
+}
+
+function Words({ lanes, heads, spots, layout }: WordsProps) {
+  return lanes.map((lane, at) => (
+    <LaneWords
+      key={lane.id}
+      lane={lane}
+      head={heads[at] ?? ''}
+      layout={layout}
+      at={at}
+      spots={spots.filter((spot) => spot.lane === lane.id)}
+    />
+  ))
 }
 
 interface LaneShapeProps {
@@ -150,6 +159,21 @@ function TimeAxis({ x, across, top, bottom }: TimeAxisProps) {
   )
 }
 
+const nameOf = ({ name, unit }: Lane): string => `${name}, ${unit}`
+
+/** What its further curves are. */
+const besideName = ({ traces }: Lane): string =>
+  traces
+    .slice(1)
+    .map(({ name }) => ` (dashed: ${name})`)
+    .join('')
+
+const sizeOf = (lane: Lane, meters: string): LaneSize => ({
+  span: laneSpan(lane),
+  words: nameOf(lane) + besideName(lane),
+  meters,
+})
+
 interface LaneWordsProps {
   readonly lane: Lane
   readonly head: string
@@ -160,24 +184,20 @@ interface LaneWordsProps {
 
 /** Over the cursors, so that they strike no number. */
 function LaneWords({ lane, head, layout, at, spots }: LaneWordsProps) {
-  const { across, narrow } = layout
-  const { head: top, up } = layout.lanes[at]!
+  const { across } = layout
+  const { head: top, up, under } = layout.lanes[at]!
   const line = top + 11
   return (
     <>
       <text className="plot-words name" x={0} y={line}>
-        {`${lane.name}, ${lane.unit}`}
-        {lane.traces.slice(1).map((trace) => (
-          <tspan key={trace.name} className="waves-beside">
-            {` (dashed: ${trace.name})`}
-          </tspan>
-        ))}
+        {nameOf(lane)}
+        <tspan className="waves-beside">{besideName(lane)}</tspan>
       </text>
       <text
         className="plot-words waves-meters"
-        x={narrow ? LEFT : across.high}
-        y={narrow ? line + HEAD_ROW : line}
-        textAnchor={narrow ? 'start' : 'end'}
+        x={under ? LEFT : across.high}
+        y={under ? line + HEAD_ROW : line}
+        textAnchor={under ? 'start' : 'end'}
       >
         {head}
       </text>

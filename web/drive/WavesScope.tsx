@@ -1,5 +1,5 @@
 /** The scope: lanes, meters, cursors, and a sentence on what is seen. */
-import { useCallback, useRef, useState } from 'react'
+import { type RefObject, useCallback, useRef, useState } from 'react'
 import { ChartActions } from '../chart/ChartActions.tsx'
 import type { Cursor } from '../chart/Plot.tsx'
 import { useWidth } from '../chart/use-width.ts'
@@ -9,7 +9,7 @@ import { NowLine, sweeps } from './WavesNow.tsx'
 import { WavesSetting } from './WavesSetting.tsx'
 import { WavesTable } from './WavesTable.tsx'
 import { WavesWords } from './WavesWords.tsx'
-import { type LaneId, firstLanes, waveColumns } from './waves-lanes.ts'
+import { type Lane, type LaneId, firstLanes, waveColumns } from './waves-lanes.ts'
 import type { Look, Seen } from './waves-seen.ts'
 import type { ScopeLayout } from './waves-layout.ts'
 import type { Moment } from './waves-moment.ts'
@@ -30,11 +30,6 @@ export function WavesScope({ moment }: { readonly moment: Moment }) {
   )
 }
 
-/** Where the cursors stand to begin with, in parts of the span */
-const FIRST_CURSORS = [0.125, 0.375] as const
-/** Steps of a cursor over the span */
-const CURSOR_STEPS = 200
-
 interface ScopeProps {
   readonly seen: Seen
   readonly on: readonly LaneId[]
@@ -43,58 +38,84 @@ interface ScopeProps {
 }
 
 function Scope({ seen, on, runs }: ScopeProps) {
-  const [ref, width] = useWidth<HTMLDivElement>()
   const figure = useRef<SVGSVGElement>(null)
-  const [parts, setParts] = useState<readonly [number, number]>(FIRST_CURSORS)
-  const pace = useBench((bench) => bench.pace)
-  const sweep = runs && sweeps(seen.span, pace)
+  const [parts, setParts] = useState<Parts>(FIRST_CURSORS)
   const { span } = seen
-  const over = useCallback(
-    (layout: ScopeLayout) => sweep && <NowLine layout={layout} span={span} />,
-    [sweep, span],
-  )
+  const pace = useBench((bench) => bench.pace)
+  const sweep = runs && sweeps(span, pace) ? span : null
   const lanes = seen.lanes.filter(({ id }) => on.includes(id))
-  const { time, unit, perSecond } = seen.shown
-  const cursor = (at: 0 | 1): Cursor => ({
-    name: `Cursor ${at === 0 ? 'A' : 'B'}`,
-    at: parts[at] * seen.span * perSecond,
-    step: (seen.span * perSecond) / CURSOR_STEPS,
-    text: timeText(parts[at] * seen.span),
-    move: (to) => {
-      const part = to / (seen.span * perSecond)
-      setParts(at === 0 ? [part, parts[1]] : [parts[0], part])
-    },
-  })
   return (
     <div className="waves-scope">
-      <div ref={ref} className="waves-picture">
-        <WavesFigure
-          label={`Waves over ${timeText(seen.span)}`}
-          figure={figure}
-          width={width}
-          x={{ label: unit, from: 0, to: seen.span * perSecond }}
-          time={time}
-          lanes={lanes}
-          heads={lanes.map((lane) => metersText(lane, seen.meters(lane)))}
-          cursors={[cursor(0), cursor(1)]}
-          over={over}
-        />
-        <ul className="unseen" aria-label="What meters show">
-          {lanes.map((lane) => (
-            <li key={lane.id}>{`${lane.name}, ${lane.unit}: ${metersText(lane, seen.meters(lane))}`}</li>
-          ))}
-        </ul>
-        {lanes.length === 0 && <p className="small">No lane is on.</p>}
-      </div>
-      <WavesWords seen={seen} />
-      <WavesTable
+      <ScopePicture
+        seen={seen}
         lanes={lanes}
-        time={seen.wave.time}
-        a={parts[0] * seen.span}
-        b={parts[1] * seen.span}
-        sweep={sweep ? seen.span : null}
+        figure={figure}
+        cursors={cursorsAt(seen, parts, setParts)}
+        sweep={sweep}
       />
+      <WavesWords seen={seen} />
+      <WavesTable lanes={lanes} time={seen.wave.time} a={parts[0] * span} b={parts[1] * span} sweep={sweep} />
       <ChartActions name="Waves" figure={figure} columns={() => waveColumns(seen.wave)} />
+    </div>
+  )
+}
+
+/** Where the cursors stand, in parts of the span */
+type Parts = readonly [a: number, b: number]
+
+const FIRST_CURSORS: Parts = [0.125, 0.375]
+/** Steps of a cursor over the span */
+const CURSOR_STEPS = 200
+
+function cursorsAt({ span, shown }: Seen, parts: Parts, set: (parts: Parts) => void): readonly Cursor[] {
+  const whole = span * shown.perSecond
+  const cursor = (name: string, part: number, move: (part: number) => void): Cursor => ({
+    name,
+    at: part * whole,
+    step: whole / CURSOR_STEPS,
+    text: timeText(part * span),
+    move: (to) => move(to / whole),
+  })
+  const [a, b] = parts
+  return [cursor('Cursor A', a, (part) => set([part, b])), cursor('Cursor B', b, (part) => set([a, part]))]
+}
+
+interface ScopePictureProps {
+  readonly seen: Seen
+  readonly lanes: readonly Lane[]
+  readonly figure: RefObject<SVGSVGElement | null>
+  readonly cursors: readonly Cursor[]
+  /** Span through which the moment sweeps [s]; null where it does not */
+  readonly sweep: number | null
+}
+
+function ScopePicture({ seen, lanes, figure, cursors, sweep }: ScopePictureProps) {
+  const [ref, width] = useWidth<HTMLDivElement>()
+  const { span, shown } = seen
+  const heads = lanes.map((lane) => metersText(lane, seen.meters(lane)))
+  const over = useCallback(
+    (layout: ScopeLayout) => sweep !== null && <NowLine layout={layout} span={sweep} />,
+    [sweep],
+  )
+  return (
+    <div ref={ref} className="waves-picture">
+      <WavesFigure
+        label={`Waves over ${timeText(span)}`}
+        figure={figure}
+        width={width}
+        x={{ label: shown.unit, from: 0, to: span * shown.perSecond }}
+        time={shown.time}
+        lanes={lanes}
+        heads={heads}
+        cursors={cursors}
+        over={over}
+      />
+      <ul className="unseen" aria-label="What meters show">
+        {lanes.map(({ id, name, unit }, at) => (
+          <li key={id}>{`${name}, ${unit}: ${heads[at]}`}</li>
+        ))}
+      </ul>
+      {lanes.length === 0 && <p className="small">No lane is on.</p>}
     </div>
   )
 }
