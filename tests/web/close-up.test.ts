@@ -24,7 +24,8 @@ import {
   wheelPlay,
   wormPlay,
 } from '../../web/gears/contact-words.ts'
-import { setCuts, turnByHand } from '../../web/frame/frame.ts'
+import { setCuts } from '../../web/frame/frame-state.ts'
+import { turnByHand } from '../../web/frame/frame.ts'
 import { createWorkshop } from '../../web/frame/workshop.ts'
 import { fieldsOf, followFrame, newTouching } from '../../web/gears/touching.ts'
 import { signsWith } from '../../web/panel/panels.ts'

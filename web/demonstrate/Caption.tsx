@@ -1,7 +1,7 @@
 /** The sentence over the stage, and the two numbers that make it true. */
 import { useEffect, useState } from 'react'
 import { useStore } from 'zustand'
-import { GEARING_FIELDS } from '../../sim/machine/fields-gearing.ts'
+import { COUNT_FIELDS } from '../../sim/machine/fields-counts.ts'
 import type { Problem } from '../../sim/machine/problem.ts'
 import { useMachine, useView, useWorkshop } from '../frame/workshop.ts'
 import { StepField } from '../instrument/StepField.tsx'
@@ -15,7 +15,8 @@ interface CountFieldProps {
 }
 
 /** What stands against another field says which, so that its limits are not read as those of this one. */
-function refusalWords({ path, message }: Problem, own: string): string {
+async function refusalWords({ path, message }: Problem, own: string): Promise<string> {
+  const { GEARING_FIELDS } = await import('../../sim/machine/fields-gearing.ts')
   const other = GEARING_FIELDS.find((each) => each.path === path && path !== own)
   return other ? `${other.label} ${message}` : message
 }
@@ -23,7 +24,7 @@ function refusalWords({ path, message }: Problem, own: string): string {
 function CountField({ count, less, more }: CountFieldProps) {
   const { document } = useWorkshop()
   const value = useMachine((machine) => machine.gearing[count])
-  const field = GEARING_FIELDS.find(({ path }) => path === `gearing.${count}`)
+  const field = COUNT_FIELDS.find(({ path }) => path === `gearing.${count}`)
   if (!field) throw new Error(`${count} is not in the field table`)
   const change = (to: number) =>
     judge.inTurn((refused) => {

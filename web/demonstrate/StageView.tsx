@@ -1,7 +1,8 @@
 /** The stage: the 3D picture, or the drawn plan where there is none, with the labels that stand on it. */
 import { Suspense, useEffect, useMemo, useState } from 'react'
 import { useBench, useMachine, useView, useWorkshop } from '../frame/workshop.ts'
-import { beginDrag, dragTo, drawnBy, endDrag, runFrame } from '../frame/frame.ts'
+import { drawnBy } from '../frame/frame-state.ts'
+import { beginDrag, dragTo, endDrag, runFrame } from '../frame/frame.ts'
 import { HeatScale } from '../later.ts'
 import { PlanView } from '../instrument/PlanView.tsx'
 import type { StageFrame } from '../scene/stage-props.ts'

@@ -18,7 +18,7 @@ const refusal = (check: Check | null, machine: Machine): Problem | null =>
   check ? (check(machine).find(({ severity }) => severity === 'error') ?? null) : UNCHECKED
 
 /** What is done in turn; it is given what tells why a machine cannot be used. */
-type Act<T> = (refused: (machine: Machine) => Problem | null) => T
+type Act<T> = (refused: (machine: Machine) => Problem | null) => T | Promise<T>
 
 export function createJudge(load: () => Promise<Check>) {
   let check: Check | null = null

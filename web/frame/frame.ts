@@ -1,87 +1,21 @@
 /**
- * The fast lane: one mutable object that changes by itself. Real time enters as `elapsed` and nowhere else.
+ * The fast lane: how the frame changes by itself. Real time enters as `elapsed` and nowhere else.
  * While the drive runs, a fixed step of screen time is cut into model time by the pace, so the turns do not depend
  * on how often frames are drawn. Nothing here allocates once it has started.
  */
 import type { Drive } from '../../sim/drive/drive.ts'
-import type { DriveInput } from '../../sim/drive/input.ts'
-import { type Play, followPlay, newPlay, settlePlay } from '../../sim/drive/play.ts'
-import { type Reading, newReading, readAt, readState } from '../../sim/drive/reading.ts'
-import { type DriveState, restState } from '../../sim/drive/state.ts'
+import { followPlay, settlePlay } from '../../sim/drive/play.ts'
+import { type Reading, readAt, readState } from '../../sim/drive/reading.ts'
 import { step } from '../../sim/drive/step.ts'
-import {
-  TICKS_PER_TURN,
-  type WormTurns,
-  advanceTicks,
-  advanceTurns,
-  copyTurns,
-  noTurns,
-  ticksBetween,
-} from '../../sim/drive/turns.ts'
+import { TICKS_PER_TURN, advanceTicks, advanceTurns, copyTurns, ticksBetween } from '../../sim/drive/turns.ts'
 import type { Motion } from '../store/readout.ts'
+import type { Frame } from './frame-state.ts'
 import { ramped } from './ramp.ts'
 
 /** Screen time of one step [s] */
 const SCREEN_STEP = 1 / 240
 /** A frame that comes later than this after the last one is taken as this late [s]. */
 const LATEST = 1
-
-/** A hand turn: from where, to which exact place, how long, how far. */
-interface HandTurn {
-  readonly from: WormTurns
-  readonly to: WormTurns
-  elapsed: number
-  duration: number
-}
-
-export interface Frame {
-  drive: Drive
-  input: DriveInput
-  readonly state: DriveState
-  /** Where backlash has left the wheels */
-  readonly play: Play
-  readonly reading: Reading
-  pace: number
-  motion: Motion
-  leftover: number
-  readonly hand: HandTurn
-  readonly stopAt: WormTurns
-  stopping: boolean
-  /** Reduced motion: hand turns land at once. */
-  cuts: boolean
-  /** Worm speed as it is drawn [turn/s of screen time] */
-  drawnSpeed: number
-  /** Sense about +z in which the worm last turned; forwards until it has */
-  sense: 1 | -1
-  /** Called after every frame, in the order they came: counters, tape, plan view. */
-  readonly painters: Set<() => void>
-  /** Asks for a frame, because something changed that no frame was under way to show. */
-  wake: () => void
-}
-
-export function createFrame(drive: Drive, input: DriveInput): Frame {
-  const state = restState()
-  const play = newPlay()
-  settlePlay(play, state.turns, drive.halfPlay)
-  return {
-    drive,
-    input,
-    state,
-    play,
-    reading: newReading(),
-    pace: 1,
-    motion: 'still',
-    leftover: 0,
-    hand: { from: noTurns(), to: noTurns(), elapsed: 0, duration: 0 },
-    stopAt: noTurns(),
-    stopping: false,
-    cuts: false,
-    drawnSpeed: 0,
-    sense: 1,
-    painters: new Set(),
-    wake: () => undefined,
-  }
-}
 
 function setMotion(frame: Frame, motion: Motion): void {
   if (frame.motion === motion) return
@@ -94,19 +28,6 @@ function setMotion(frame: Frame, motion: Motion): void {
     frame.stopping = false
   }
   show(frame)
-}
-
-/** Names who draws when the frame asks for it; returns the way to let go again. */
-export function drawnBy(frame: Frame, wake: () => void): () => void {
-  frame.wake = wake
-  return () => {
-    if (frame.wake === wake) frame.wake = () => undefined
-  }
-}
-
-/** With reduced motion a hand turn lands at once. */
-export function setCuts(frame: Frame, cuts: boolean): void {
-  frame.cuts = cuts
 }
 
 /** Takes another drive; the worm stays where it is. */

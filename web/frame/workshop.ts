@@ -11,7 +11,8 @@ import { createDocument, useDocument } from '../store/document.ts'
 import { createPrediction } from '../store/prediction.ts'
 import { createReadout } from '../store/readout.ts'
 import { type Theme, type View, createView } from '../store/view.ts'
-import { changeDrive, createFrame, read, show } from './frame.ts'
+import { createFrame } from './frame-state.ts'
+import { changeDrive, read, show } from './frame.ts'
 
 /** How often the panels are given new numbers [ms] */
 const READOUT_EVERY = 100

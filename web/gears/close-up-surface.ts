@@ -1,5 +1,5 @@
 /** The close-up's canvas: keeps size, colours and fonts right, and draws only when it is seen and has moved. */
-import type { Frame } from '../frame/frame.ts'
+import type { Frame } from '../frame/frame-state.ts'
 import { type CloseUp, PIXELS_A_MM } from './close-up.ts'
 import { type CloseUpPen, closeUpPen, drawCloseUp, readCloseUpColours } from './close-up-picture.ts'
 import { repaintOn } from './repaint.ts'

@@ -5,7 +5,7 @@ import { handSign } from '../../sim/gear/wheel-motion.ts'
 import type { Flank } from '../../sim/gear/wheel-flank.ts'
 import type { Machine } from '../../sim/machine/machine.ts'
 import { wormFraction } from '../../sim/drive/turns.ts'
-import type { Frame } from '../frame/frame.ts'
+import type { Frame } from '../frame/frame-state.ts'
 import { type MeshPlace, carryingFlank, linesTouching, placeMesh } from './close-up.ts'
 
 export interface Touching {

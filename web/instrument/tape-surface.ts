@@ -1,6 +1,6 @@
 /** The tape's canvas: keeps its size, colours and fonts right and draws only when something has changed. */
 import { TICKS_PER_TURN, type WormTurns, noTurns } from '../../sim/drive/turns.ts'
-import type { Frame } from '../frame/frame.ts'
+import type { Frame } from '../frame/frame-state.ts'
 import { type TapeWindow, coveredTape, dashStep, followTurns, openTape } from './tape-layout.ts'
 import { type Pen, WEDGE_ROOM, hatchPattern, readColours, tapeSizes } from './tape-pen.ts'
 import { type TapeContent, drawTape, placeFlag } from './tape-picture.ts'

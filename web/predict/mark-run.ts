@@ -1,6 +1,7 @@
 /** The run of the Count step: by hand, slowly enough to count, to the place where the left wheel's mark is back. */
 import { TICKS_PER_TURN } from '../../sim/drive/turns.ts'
-import { type Frame, hold, turnByHand } from '../frame/frame.ts'
+import { type Frame } from '../frame/frame-state.ts'
+import { hold, turnByHand } from '../frame/frame.ts'
 import type { Pair } from '../store/prediction.ts'
 
 /** One worm turn in this time [s] can be counted by eye. */
