@@ -8,7 +8,7 @@ import { operatingPoint } from '../../sim/drive/operating-point.ts'
 import { restState } from '../../sim/drive/state.ts'
 import { step } from '../../sim/drive/step.ts'
 import type { Machine } from '../../sim/machine/machine.ts'
-import { wholeRangeRun } from '../support/whole-ranges.ts'
+import { wholeRangeRun, wholeRangeSeriesRun } from '../support/whole-ranges.ts'
 
 const SEED = 20_261_125
 const isUnbounded = (value: unknown): boolean => typeof value === 'number' && !Number.isFinite(value)
@@ -67,5 +67,23 @@ describe(`motor drives over the whole ranges of the field table, seed ${SEED}`, 
       }),
       { seed: SEED, numRuns: 2000 },
     )
+  })
+
+  test('series motors on the mains end where they settle, with all of their input accounted for', () => {
+    let moving = 0
+    fc.assert(
+      fc.property(wholeRangeSeriesRun, ([machine, input]) => {
+        const drive = compileDrive({ ...machine, protection: { kind: 'none' } })
+        const point = operatingPoint(drive, input)
+        if (point === null) return
+        if (point.speed !== 0) moving++
+        const { inputPower, outputLeft, outputRight, residual } = point.reading
+        const flow = Math.max(Math.abs(inputPower), Math.abs(outputLeft), Math.abs(outputRight))
+        expect(Math.abs(residual)).toBeLessThanOrEqual(1e-11 * flow)
+        expect(missAfterRun(drive, input, point)).toBeLessThanOrEqual(point.speed === 0 ? 0 : 1e-4)
+      }),
+      { seed: SEED, numRuns: 100 },
+    )
+    expect(moving).toBeGreaterThan(30)
   })
 })
