@@ -113,22 +113,25 @@ function Heat(props: GearSignsProps & { readonly partHeat: PartHeat }) {
     wake()
   }, [paint, partHeat, theme, wake])
   const [winding, body] = [Math.round(partHeat.winding), Math.round(partHeat.case)]
-  const sign = useMemo(
-    () => heatSign(bodies.layout, { winding, case: body }, materials, paint, canvas),
-    [bodies, winding, body, materials, paint, canvas],
+  // Its labels are elements of the page, so it is made only where it is sure to be let go again.
+  useLayoutEffect(
+    () => showSign(loop, heatSign(bodies.layout, { winding, case: body }, materials, paint, canvas), wake),
+    [loop, bodies, winding, body, materials, paint, canvas, wake],
   )
-  return <SignObject {...props} sign={sign} />
+  return null
+}
+
+function showSign(loop: StageLoop, sign: Sign, wake: () => void): () => void {
+  loop.signs.push(sign)
+  wake()
+  return () => {
+    loop.signs.splice(loop.signs.indexOf(sign), 1)
+    sign.dispose()
+    wake()
+  }
 }
 
 function SignObject({ loop, wake, sign }: GearSignsProps & { readonly sign: Sign }) {
-  useLayoutEffect(() => {
-    loop.signs.push(sign)
-    wake()
-    return () => {
-      loop.signs.splice(loop.signs.indexOf(sign), 1)
-      sign.dispose()
-      wake()
-    }
-  }, [loop, sign, wake])
+  useLayoutEffect(() => showSign(loop, sign, wake), [loop, sign, wake])
   return <primitive object={sign.object} />
 }

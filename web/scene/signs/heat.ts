@@ -40,10 +40,6 @@ function tintAll({ groups }: MovingParts, tinting: Tinting): void {
   }
 }
 
-export interface HeatSign extends Sign {
-  readonly object: Group
-}
-
 const degrees = (T: number): string => `${Math.round(T)} °C`
 
 export function heatSign(
@@ -52,7 +48,7 @@ export function heatSign(
   materials: SubstanceMaterials,
   paint: HeatPaint,
   canvas: HTMLCanvasElement,
-): HeatSign {
+): Sign {
   const { motor } = layout
   const middle = motor ? (motor.armatureFront + motor.armatureBack) / 2 : 0
   const places = motor
