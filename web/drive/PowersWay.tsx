@@ -1,5 +1,5 @@
 /** The power's way: the light on the stage goes from stop to stop, and here stands what happens there. */
-import { type KeyboardEvent, useEffect } from 'react'
+import { type KeyboardEvent, type ReactNode, useEffect } from 'react'
 import { type Workshop, useMachine, useView, useWorkshop } from '../frame/workshop.ts'
 import { Icon } from '../instrument/Icon.tsx'
 import type { PowerStop } from '../store/view.ts'
@@ -54,13 +54,7 @@ export function PowersWay() {
   }
   return (
     <section className="powers-way" aria-label="The power’s way" onKeyDown={press}>
-      <header>
-        <h2>The power’s way</h2>
-        <button type="button" className="button icon plain" onClick={() => light(workshop, null)}>
-          <Icon name="close" size={16} />
-          <span className="unseen">Put the light out</span>
-        </button>
-      </header>
+      <h2 className="unseen">The power’s way</h2>
       <Walk way={way} at={at} go={go} jump={(to) => light(workshop, to)} />
       <PowersWayStop stop={stop} />
     </section>
@@ -98,14 +92,17 @@ interface WalkProps {
   readonly way: readonly WayStop[]
   readonly at: number
   readonly go: (by: 1 | -1) => void
-  readonly jump: (to: PowerStop) => void
+  readonly jump: (to: PowerStop | null) => void
 }
 
 function Walk({ way, at, go, jump }: WalkProps) {
   return (
     <>
       <div className="powers-way-walk">
-        <Step name="Previous" by={-1} off={at === 0} go={go} />
+        <Step by={-1} off={at === 0} go={go}>
+          <Icon name="back" size={16} />
+          <span className="unseen">Previous</span>
+        </Step>
         <label>
           <span className="unseen">Part on the way</span>
           <select
@@ -120,7 +117,13 @@ function Walk({ way, at, go, jump }: WalkProps) {
             ))}
           </select>
         </label>
-        <Step name="Next" by={1} off={at === way.length - 1} go={go} />
+        <Step by={1} off={at === way.length - 1} go={go}>
+          Next
+        </Step>
+        <button type="button" className="button icon plain" onClick={() => jump(null)}>
+          <Icon name="close" size={16} />
+          <span className="unseen">Put the light out</span>
+        </button>
       </div>
       <ol className="powers-way-line" aria-hidden="true">
         {way.map(({ stop }, place) => (
@@ -132,14 +135,14 @@ function Walk({ way, at, go, jump }: WalkProps) {
 }
 
 interface StepProps {
-  readonly name: string
   readonly by: 1 | -1
   readonly off: boolean
   readonly go: (by: 1 | -1) => void
+  readonly children: ReactNode
 }
 
-const Step = ({ name, by, off, go }: StepProps) => (
+const Step = ({ by, off, go, children }: StepProps) => (
   <button type="button" className="button" aria-disabled={off} onClick={() => off || go(by)}>
-    {name}
+    {children}
   </button>
 )

@@ -20,6 +20,7 @@ export function PowersWayStop({ stop }: { readonly stop: WayStop }) {
       </div>
       <Numbers stop={stop.stop} steady={steady} />
       {lanes.length > 0 && <PowersWayWave lanes={lanes} />}
+      <Loss stop={stop.stop} steady={steady} />
       {stop.caution && (
         <p className="powers-way-caution">
           <b>Caution.</b> {stop.caution}
@@ -45,25 +46,30 @@ function Numbers({ stop, steady }: NumbersProps) {
   ).split('\n')
   if (!running && !steady) return <p className="small">Turn the machine to read its numbers.</p>
   return (
-    <>
-      <dl className="powers-way-numbers">
-        {which.map((name, place) => (
-          <div key={name}>
-            <dt>{name}</dt>
-            <dd className="number">
-              <Text steady={steady} of={(each) => stopNumbers(stop, each)[place]?.text ?? ''} />
-            </dd>
-          </div>
-        ))}
-      </dl>
-      <p className="powers-way-loss">
-        <b>
-          <Text steady={steady} of={(each) => lossText(stop, each)} />
-        </b>{' '}
-        <Text steady={steady} of={(each) => onwardText(stop, each)} />
-      </p>
-      <p className="small">{running ? 'As it runs now.' : 'When running steadily as set.'}</p>
-    </>
+    <dl className="powers-way-numbers">
+      {which.map((name, place) => (
+        <div key={name}>
+          <dt>{name}</dt>
+          <dd className="number">
+            <Text steady={steady} of={(each) => stopNumbers(stop, each)[place]?.text ?? ''} />
+          </dd>
+        </div>
+      ))}
+    </dl>
+  )
+}
+
+function Loss({ stop, steady }: NumbersProps) {
+  const running = useReadout(({ motion }) => motion === 'running')
+  if (!running && !steady) return null
+  return (
+    <p>
+      <b>
+        <Text steady={steady} of={(each) => lossText(stop, each)} />
+      </b>{' '}
+      <Text steady={steady} of={(each) => onwardText(stop, each)} />{' '}
+      <span className="small">{running ? 'As it runs now.' : 'When running steadily as set.'}</span>
+    </p>
   )
 }
 

@@ -13,7 +13,7 @@ interface PowersWayWaveProps {
 
 export function PowersWayWave({ lanes }: PowersWayWaveProps) {
   const moment = useMoment()
-  return moment && <Wave lanes={lanes} moment={moment} />
+  return typeof moment === 'string' ? null : <Wave lanes={lanes} moment={moment} />
 }
 
 const HEIGHT = 132

@@ -180,6 +180,7 @@ export function lossText(stop: PowerStop, { machine, reading }: Situation): stri
   const name = LOST[stop]
   if (name === undefined) return stop === 'commutator' ? 'Its loss is counted with the brushes.' : ''
   const lost = lostAt(machine, stop, reading)
+  if (lost === 0 && stop === 'socket') return ''
   const all = taken(reading)
   const share = all > 0 && lost > 0 ? `, ${quantityText((100 * lost) / all, '%')} of what comes in` : ''
   return `${name}: ${quantityText(lost, 'W')}${share}.`

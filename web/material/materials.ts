@@ -133,6 +133,10 @@ export function createSubstanceMaterials(): SubstanceMaterials {
   const light = ownUniforms(LIT, NOWHERE)
   const lit = substanceMaterial(uniforms, light)
   const bristleColour = { value: new Color() }
+  let theme: Theme = 'light'
+  /** Their own shader has no light in it. */
+  const paintBristles = () =>
+    bristleColour.value.set(colourIn('bristle', theme)).lerp(uniforms.fadedColour.value, uniforms.faded.value)
   const plainBristle = new ShaderMaterial({
     vertexShader: bristleVertex,
     fragmentShader: bristleFragment,
@@ -143,13 +147,14 @@ export function createSubstanceMaterials(): SubstanceMaterials {
     selected,
     lit,
     plainBristle,
-    setTheme(theme) {
+    setTheme(next) {
+      theme = next
       uniforms.studio.value = STUDIO[theme]
       uniforms.fadedColour.value.set(FADED_INTO[theme])
       SUBSTANCE_NAMES.forEach((name, index) =>
         uniforms.substanceColour.value[index]?.set(colourIn(name, theme)),
       )
-      bristleColour.value.set(colourIn('bristle', theme))
+      paintBristles()
     },
     setStripe(painted) {
       uniforms.stripe.value = painted ? 1 : 0
@@ -157,6 +162,7 @@ export function createSubstanceMaterials(): SubstanceMaterials {
     setLight(stretch) {
       uniforms.faded.value = stretch === null ? 0 : FADED
       light.meant.value.set(...(stretch ?? NOWHERE))
+      paintBristles()
     },
     dispose() {
       plain.dispose()
