@@ -1,15 +1,15 @@
 import type { EventRun, SwitchedSystem, Witness } from '../numeric/event-steps.ts'
 import { newEventRun } from '../numeric/event-steps.ts'
 import type { Stepper } from '../numeric/dormand-prince.ts'
-import { denseSlope, denseValue, newStepper, TIME } from '../numeric/dormand-prince.ts'
+import { denseSlope, denseValue, newStepper } from '../numeric/dormand-prince.ts'
 import { brent } from '../numeric/brent.ts'
 import type { Circuit } from './circuit.ts'
 import { changeNetwork, passNetworkInstant } from './wave-changes.ts'
 import { NETWORK_GUARDS, writeNetworkGuards } from './wave-guards.ts'
 import type { WaveNetwork } from './wave-network.ts'
-import { CAPACITOR, FREE, MOTOR, newNetwork, quadratureAt, smoothed, SPEED } from './wave-network.ts'
+import { CAPACITOR, FREE, MOTOR, newNetwork, smoothed, SPEED } from './wave-network.ts'
 import type { Look } from './wave-rates.ts'
-import { lookAt, newLook, writeNetworkRates } from './wave-rates.ts'
+import { lookAt, lookAtQuadrature, newLook, writeNetworkRates } from './wave-rates.ts'
 
 /** Integrals over a period that follow the network's own components in a state. */
 export const MEAN = FREE
@@ -72,11 +72,10 @@ function steadySystem(network: WaveNetwork): SwitchedSystem {
   return {
     guards: NETWORK_GUARDS,
     longest: longestStep(network),
-    get nextInstant() {
-      return network.nextInstant
-    },
+    clock: network,
     writeRates(rates, y) {
       lookAt(look, network, y)
+      lookAtQuadrature(look, network, y)
       writeNetworkRates(rates, look)
       rates[SPEED] = 0
       writeIntegrands(rates, network, look, y)
@@ -103,7 +102,7 @@ function writeIntegrands(rates: Float64Array, network: WaveNetwork, look: Look, 
   rates[DRAWN] = network.alternating ? 0 : look.source
   rates[DRAWN_SQUARE] = look.source * look.source
   rates[POWER] = look.emf * look.source
-  rates[QUADRATURE] = look.source * quadratureAt(network, y[TIME]!)
+  rates[QUADRATURE] = look.source * look.quadrature
   rates[RECTIFIED] =
     (path === 'legs' || feed === 'series' ? size : 0) + loops.intoCapacitor * turn * look.source
   // Legs that hold an empty capacitor carry what its bleed resistor would have it lose.
@@ -119,8 +118,7 @@ function writeIntegrands(rates: Float64Array, network: WaveNetwork, look: Look, 
 
 /** Between the motor's terminals: what drives the current, or the emf alone where none flows [V] */
 export function brushVoltage(network: WaveNetwork, look: Look, i: number): number {
-  const { winding } = network.circuit
-  return look.motorEmf + winding.resistance * i + look.inductance * look.motorRate + network.loops.brush
+  return look.motorEmf + network.motor.resistance * i + look.inductance * look.motorRate + network.loops.brush
 }
 
 function newExtremes(network: WaveNetwork): Extremes {

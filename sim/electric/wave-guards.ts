@@ -1,9 +1,7 @@
-import { TIME } from '../numeric/dormand-prince.ts'
 import type { WaveNetwork } from './wave-network.ts'
 import {
   CAPACITOR,
   canFeed,
-  emfAt,
   hasImpedance,
   MOTOR,
   smoothed,
@@ -12,7 +10,7 @@ import {
   switchDrop,
 } from './wave-network.ts'
 import type { Look } from './wave-rates.ts'
-import { lookAt } from './wave-rates.ts'
+import { lookAt, lookAtEmf } from './wave-rates.ts'
 
 /** The motor's current starts in the sense of the supply, or ends */
 export const CURRENT = 0
@@ -38,25 +36,25 @@ export function writeNetworkGuards(
   y: Float64Array,
 ): void {
   for (let n = 0; n < NETWORK_GUARDS; n++) out[n] = AT_EASE
-  if (network.path === 'still') guardStart(out, network, y)
+  lookAtEmf(look, network, y)
+  if (network.path === 'still') guardStart(out, network, look, y)
   else guardCurrent(out, network, y)
-  const e = emfAt(network, y[TIME]!)
   if (network.feed === 'series') guardSeries(out, network, look, y)
-  else if (network.feed === 'shorted') guardShorted(out, network, e, y)
-  else if (network.feed === 'charging') guardCharging(out, network, e, y)
-  else guardOpen(out, network, e, y)
+  else if (network.feed === 'shorted') guardShorted(out, network, look, y)
+  else if (network.feed === 'charging') guardCharging(out, network, look, y)
+  else guardOpen(out, network, look, y)
 }
 
 /** With no current a series motor has no emf. */
 const emfAtRest = (network: WaveNetwork, y: Float64Array): number => {
-  const { winding } = network.circuit
-  return winding.kind === 'permanent-magnet' ? winding.emfConstant * y[SPEED]! : 0
+  const { motor } = network
+  return motor.isSeries ? 0 : motor.emfConstant * y[SPEED]!
 }
 
-function guardStart(out: Float64Array, network: WaveNetwork, y: Float64Array): void {
+function guardStart(out: Float64Array, network: WaveNetwork, look: Look, y: Float64Array): void {
   const { circuit, voltageSize } = network
   const opposing = emfAtRest(network, y)
-  const { brushDrop } = circuit.winding
+  const { brushDrop } = network.motor
   if (smoothed(network)) {
     const duty = network.averaged ? network.duty : 1
     const v = duty * (y[CAPACITOR]! - switchDrop(network))
@@ -65,7 +63,7 @@ function guardStart(out: Float64Array, network: WaveNetwork, y: Float64Array): v
     if (!circuit.chopper) out[BACK] = (y[CAPACITOR]! + brushDrop - opposing) / voltageSize
   } else if (canFeed(network)) {
     const drops = circuit.diodeDrops + (circuit.triac?.drop ?? 0) + switchDrop(network)
-    out[CURRENT] = (opposing + brushDrop + drops - emfAt(network, y[TIME]!)) / voltageSize
+    out[CURRENT] = (opposing + brushDrop + drops - look.emf) / voltageSize
   }
   if (circuit.chopper) out[AROUND] = (opposing + brushDrop + circuit.chopper.freewheelDrop) / voltageSize
   else if (network.hasLegs && !smoothed(network))
@@ -91,7 +89,8 @@ function guardSeries(out: Float64Array, network: WaveNetwork, look: Look, y: Flo
   out[HANDOVER] = (turn * look.emf - loops.triac - drop) / network.voltageSize
 }
 
-function guardShorted(out: Float64Array, network: WaveNetwork, e: number, y: Float64Array): void {
+function guardShorted(out: Float64Array, network: WaveNetwork, look: Look, y: Float64Array): void {
+  const e = look.emf
   const { sourceResistance, sourceInductance, turn, circuit, voltageSize, currentSize } = network
   const triac = circuit.triac?.drop ?? 0
   const follows = sourceInductance > 0
@@ -103,7 +102,8 @@ function guardShorted(out: Float64Array, network: WaveNetwork, e: number, y: Flo
   if (!free) out[REVERSAL] = follows ? (turn * y[SOURCE]!) / currentSize : (turn * e - triac) / voltageSize
 }
 
-function guardCharging(out: Float64Array, network: WaveNetwork, e: number, y: Float64Array): void {
+function guardCharging(out: Float64Array, network: WaveNetwork, look: Look, y: Float64Array): void {
+  const e = look.emf
   const { turn, circuit, sourceInductance } = network
   const against = circuit.diodeDrops + (circuit.triac?.drop ?? 0) + y[CAPACITOR]!
   out[HANDOVER] =
@@ -112,7 +112,8 @@ function guardCharging(out: Float64Array, network: WaveNetwork, e: number, y: Fl
       : (turn * e - against) / network.voltageSize
 }
 
-function guardOpen(out: Float64Array, network: WaveNetwork, e: number, y: Float64Array): void {
+function guardOpen(out: Float64Array, network: WaveNetwork, look: Look, y: Float64Array): void {
+  const e = look.emf
   const { circuit, path } = network
   if (!canFeed(network)) return
   const triac = circuit.triac?.drop ?? 0

@@ -12,7 +12,7 @@ export function setLoops(network: WaveNetwork): void {
   loops.tapped = 0
   loops.switched = 0
   loops.freewheel = 0
-  loops.brush = sense * circuit.winding.brushDrop
+  loops.brush = sense * network.motor.brushDrop
   loops.diode = path === 'legs' || feed === 'series' ? sense * circuit.diodeDrops : 0
   loops.triac = feed === 'series' ? sense * triac : 0
   loops.ownDiode = feed === 'charging' ? circuit.diodeDrops : 0

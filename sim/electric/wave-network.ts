@@ -1,5 +1,5 @@
 import { TURN } from '../quantity/constants.ts'
-import type { Circuit } from './circuit.ts'
+import type { Circuit, Winding } from './circuit.ts'
 import type { Loops } from './wave-loops.ts'
 import { newLoops } from './wave-loops.ts'
 
@@ -30,6 +30,7 @@ export type Path = 'still' | 'source' | 'capacitor' | 'legs' | 'freewheel'
  */
 export interface WaveNetwork {
   readonly circuit: Circuit
+  readonly motor: WaveMotor
   readonly alternating: boolean
   /** Whether the frame turns over at each mains zero */
   readonly turnsOver: boolean
@@ -42,8 +43,6 @@ export interface WaveNetwork {
   readonly sourceResistance: number
   /** Source inductance in use, 0 where it follows at once [H] */
   readonly sourceInductance: number
-  /** Motor inductance in use, raised where the current would follow faster than any step [H] */
-  readonly motorInductance: number
   /** Whether a fast part was held back for that */
   readonly heldBack: boolean
   /** Whether the rectifier has a way around the source for the motor's current */
@@ -75,6 +74,36 @@ export interface WaveNetwork {
   readonly loops: Loops
 }
 
+/** Either kind of winding in one form, which costs less to read: k(i) = k0/(1 + |i|/is), L(i) = Lc + Lf/(1 + |i|/is)^2. */
+export interface WaveMotor {
+  readonly isSeries: boolean
+  /** [V s/rad], in a series motor for each ampere */
+  readonly emfConstant: number
+  /** Infinity with magnets [A] */
+  readonly saturationCurrent: number
+  /** [ohm] */
+  readonly resistance: number
+  /** In use: raised where the current would follow faster than any step [H] */
+  readonly inductance: number
+  /** 0 with magnets [H] */
+  readonly fieldInductance: number
+  /** [V] */
+  readonly brushDrop: number
+}
+
+function motorOf(winding: Winding): WaveMotor {
+  const isSeries = winding.kind === 'universal'
+  return {
+    isSeries,
+    emfConstant: winding.emfConstant,
+    saturationCurrent: isSeries ? winding.saturationCurrent : Infinity,
+    resistance: winding.resistance,
+    inductance: Math.max(winding.inductance, LEAST_TIME * winding.resistance),
+    fieldInductance: isSeries ? winding.fieldInductance : 0,
+    brushDrop: winding.brushDrop,
+  }
+}
+
 /** Shorter time constants are held back to this length: no step of the mains could follow [s]. Our choice. */
 const LEAST_TIME = 20e-6
 
@@ -87,9 +116,10 @@ export function newNetwork(circuit: Circuit, averaged = false): WaveNetwork {
   const leastResistance = circuit.capacitance > 0 ? LEAST_TIME / circuit.capacitance : 0
   const sourceInductance = slowSource ? source.inductance : 0
   const sourceResistance = slowSource ? source.resistance : Math.max(source.resistance, leastResistance)
-  const motorInductance = Math.max(winding.inductance, LEAST_TIME * winding.resistance)
+  const motor = motorOf(winding)
   return {
     circuit,
+    motor,
     alternating,
     turnsOver,
     length: turnsOver ? cycle / 2 : cycle,
@@ -97,11 +127,10 @@ export function newNetwork(circuit: Circuit, averaged = false): WaveNetwork {
     currentSize: source.emf / (sourceResistance + winding.resistance),
     sourceResistance,
     sourceInductance,
-    motorInductance,
     heldBack:
       sourceInductance < source.inductance ||
       sourceResistance > source.resistance ||
-      motorInductance > winding.inductance,
+      motor.inductance > winding.inductance,
     hasLegs: rectifier === 'bridge' || rectifier === 'half-wave-freewheel',
     averaged: averaged && circuit.capacitance > 0,
     duty: circuit.chopper?.duty ?? 1,
@@ -138,12 +167,6 @@ export const emfAt = (network: WaveNetwork, time: number): number =>
   network.alternating
     ? network.circuit.source.emf * Math.sin(network.circuit.source.angularFrequency * (time - network.origin))
     : network.circuit.source.emf
-
-/** Emf a quarter of a period ahead [V]; 0 for direct current */
-export const quadratureAt = (network: WaveNetwork, time: number): number =>
-  network.alternating
-    ? network.circuit.source.emf * Math.cos(network.circuit.source.angularFrequency * (time - network.origin))
-    : 0
 
 /** Drop of the chopper's closed switch [V]: a relay bridges it at full duty, unless the limit has let go of it. */
 export const switchDrop = (network: WaveNetwork): number => {

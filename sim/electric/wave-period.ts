@@ -53,10 +53,11 @@ export function guessStart(map: PeriodMap, network: WaveNetwork, y: Float64Array
   map.unknowns = 1
   if (!smoothed(network)) return
   map.unknowns = 2
-  const { winding, source, diodeDrops, chopper } = network.circuit
+  const { motor } = network
+  const { source, diodeDrops, chopper } = network.circuit
   const charged = network.connected ? source.emf - diodeDrops : 0
-  const emf = winding.kind === 'permanent-magnet' ? winding.emfConstant * y[SPEED]! : 0
-  const turned = chopper ? 0 : emf - winding.brushDrop
+  const emf = motor.isSeries ? 0 : motor.emfConstant * y[SPEED]!
+  const turned = chopper ? 0 : emf - motor.brushDrop
   map.start[1] = Math.max(charged, turned, 0)
 }
 

@@ -63,15 +63,13 @@ export const beginStep = (stepper: Stepper, equations: Equations): void =>
 /** Takes stepper.span from stepper.y to stepper.next, which is not yet accepted, and sets stepper.error. */
 export function takeStep(stepper: Stepper, equations: Equations): void {
   const { y, next, stage, rates, coupled, span: h } = stepper
-  const [k1, k2, k3, k4, k5, k6, k7] = rates as [
-    Float64Array,
-    Float64Array,
-    Float64Array,
-    Float64Array,
-    Float64Array,
-    Float64Array,
-    Float64Array,
-  ]
+  const k1 = rates[0]!
+  const k2 = rates[1]!
+  const k3 = rates[2]!
+  const k4 = rates[3]!
+  const k5 = rates[4]!
+  const k6 = rates[5]!
+  const k7 = rates[6]!
   for (let n = 1; n < coupled; n++) stage[n] = y[n]! + h * (k1[n]! / 5)
   stage[TIME] = y[TIME]! + h / 5
   equations.writeRates(k2, stage)
@@ -115,15 +113,12 @@ export function takeStep(stepper: Stepper, equations: Equations): void {
 
 function estimateError(stepper: Stepper): void {
   const { y, next, rates, sizes, watched, tolerance, span } = stepper
-  const [k1, , k3, k4, k5, k6, k7] = rates as [
-    Float64Array,
-    Float64Array,
-    Float64Array,
-    Float64Array,
-    Float64Array,
-    Float64Array,
-    Float64Array,
-  ]
+  const k1 = rates[0]!
+  const k3 = rates[2]!
+  const k4 = rates[3]!
+  const k5 = rates[4]!
+  const k6 = rates[5]!
+  const k7 = rates[6]!
   stepper.error = 0
   for (let n = 1; n < watched; n++) {
     const miss =
@@ -136,7 +131,9 @@ function estimateError(stepper: Stepper): void {
         (1 / 40) * k7[n]!)
     const size = Math.max(sizes[n]!, Math.abs(y[n]!), Math.abs(next[n]!))
     const part = Math.abs(miss) / (tolerance * size)
-    if (!(part <= stepper.error)) stepper.error = part
+    if (part > stepper.error) stepper.error = part
+    // Not a number: a step into where the equations make no sense.
+    else if (Number.isNaN(part)) stepper.error = Infinity
   }
 }
 
@@ -150,27 +147,23 @@ const SAFETY = 0.9
 const LEAST_FACTOR = 0.2
 const MOST_FACTOR = 5
 
-/** Factor by which the next step, or the step once more, may differ in length. */
-export function stepFactor(error: number): number {
-  if (error === 0) return MOST_FACTOR
-  // Not a number: a step into where the equations make no sense.
-  if (!(error < Infinity)) return LEAST_FACTOR
-  return Math.min(MOST_FACTOR, Math.max(LEAST_FACTOR, SAFETY * error ** -0.2))
-}
+/** Factor by which the next step, or the step once more, may differ in length; for no error and for any. */
+export const stepFactor = (error: number): number =>
+  Math.min(MOST_FACTOR, Math.max(LEAST_FACTOR, SAFETY * error ** -0.2))
 
 /** Fills stepper.dense for the step just taken, accepted or not yet. */
 export function prepareDense(stepper: Stepper): void {
   const { y, next, rates, span: h } = stepper
-  const [k1, , k3, k4, k5, k6, k7] = rates as [
-    Float64Array,
-    Float64Array,
-    Float64Array,
-    Float64Array,
-    Float64Array,
-    Float64Array,
-    Float64Array,
-  ]
-  const [r2, r3, r4, r5] = stepper.dense as [Float64Array, Float64Array, Float64Array, Float64Array]
+  const k1 = rates[0]!
+  const k3 = rates[2]!
+  const k4 = rates[3]!
+  const k5 = rates[4]!
+  const k6 = rates[5]!
+  const k7 = rates[6]!
+  const r2 = stepper.dense[0]!
+  const r3 = stepper.dense[1]!
+  const r4 = stepper.dense[2]!
+  const r5 = stepper.dense[3]!
   for (let n = 1; n < y.length; n++) {
     const rise = next[n]! - y[n]!
     const bend = h * k1[n]! - rise
@@ -191,7 +184,10 @@ export function prepareDense(stepper: Stepper): void {
 /** Writes the state at part theta of the step, 0 to 1; needs `prepareDense`. */
 export function writeDense(out: Float64Array, stepper: Stepper, theta: number): void {
   const { y, span } = stepper
-  const [r2, r3, r4, r5] = stepper.dense as [Float64Array, Float64Array, Float64Array, Float64Array]
+  const r2 = stepper.dense[0]!
+  const r3 = stepper.dense[1]!
+  const r4 = stepper.dense[2]!
+  const r5 = stepper.dense[3]!
   const rest = 1 - theta
   for (let n = 1; n < y.length; n++)
     out[n] = y[n]! + theta * (r2[n]! + rest * (r3[n]! + theta * (r4[n]! + rest * r5[n]!)))
@@ -200,14 +196,20 @@ export function writeDense(out: Float64Array, stepper: Stepper, theta: number): 
 
 /** One component alone. */
 export function denseValue(stepper: Stepper, n: number, theta: number): number {
-  const [r2, r3, r4, r5] = stepper.dense as [Float64Array, Float64Array, Float64Array, Float64Array]
+  const r2 = stepper.dense[0]!
+  const r3 = stepper.dense[1]!
+  const r4 = stepper.dense[2]!
+  const r5 = stepper.dense[3]!
   const rest = 1 - theta
   return stepper.y[n]! + theta * (r2[n]! + rest * (r3[n]! + theta * (r4[n]! + rest * r5[n]!)))
 }
 
 /** Slope of one component over theta, the derivative of `denseValue`. */
 export function denseSlope(stepper: Stepper, n: number, theta: number): number {
-  const [r2, r3, r4, r5] = stepper.dense as [Float64Array, Float64Array, Float64Array, Float64Array]
+  const r2 = stepper.dense[0]!
+  const r3 = stepper.dense[1]!
+  const r4 = stepper.dense[2]!
+  const r5 = stepper.dense[3]!
   const inner = r4[n]! + (1 - theta) * r5[n]!
   const middle = r3[n]! + theta * inner
   const innerSlope = -r5[n]!

@@ -1,5 +1,5 @@
-import type { Curve } from './brent.ts'
-import { brent } from './brent.ts'
+import type { Bracket, Probe } from './brent.ts'
+import { closeBracket, newBracket } from './brent.ts'
 import type { Equations, Stepper } from './dormand-prince.ts'
 import {
   acceptStep,
@@ -21,11 +21,15 @@ export interface SwitchedSystem extends Equations {
   writeGuards(out: Float64Array, y: Float64Array): void
   /** Changes the mode as guard n asks; may put y onto the surface. */
   change(n: number, y: Float64Array): void
-  /** Time of the next instant; Infinity is none */
-  nextInstant: number
+  readonly clock: Clock
   passInstant(y: Float64Array): void
   /** Longest step */
   longest: number
+}
+
+/** Where the time of the next instant stands; Infinity is none. */
+export interface Clock {
+  readonly nextInstant: number
 }
 
 /** What wants to see every step before its end becomes the new start; the continuous extension is prepared. */
@@ -41,6 +45,9 @@ export interface EventRun {
   fresh: boolean
   /** Length that the next step may have */
   stride: number
+  /** Time that no step passes, and whether the present one ends there */
+  limit: number
+  reaches: boolean
   /** Guards at the start, middle and end of a step, and in passing */
   readonly before: Float64Array
   readonly within: Float64Array
@@ -54,7 +61,9 @@ export interface EventRun {
   chatter: number
   /** Steps taken, also those not accepted */
   steps: number
-  readonly curve: Curve
+  /** Of parts of the step, and the guard run.guard in it */
+  readonly bracket: Bracket
+  readonly probe: Probe
 }
 
 /** Guards closer to zero than this are on their surface: rounding, in units of their ordinary size. */
@@ -75,6 +84,8 @@ export function newEventRun(system: SwitchedSystem, stepper: Stepper): EventRun 
     witness: null,
     fresh: true,
     stride: Infinity,
+    limit: 0,
+    reaches: false,
     before: row(),
     within: row(),
     after: row(),
@@ -84,15 +95,19 @@ export function newEventRun(system: SwitchedSystem, stepper: Stepper): EventRun 
     idle: 0,
     chatter: 0,
     steps: 0,
-    curve: {
-      at: (theta) => {
-        writeDense(stepper.stage, stepper, theta)
-        system.writeGuards(run.passing, stepper.stage)
-        return run.passing[run.guard]!
-      },
-    },
+    bracket: newBracket(),
+    probe: { look: () => look(run) },
   }
+  run.bracket.near = ROOT
   return run
+}
+
+/** Sets bracket.value to guard run.guard at part bracket.x of the step. */
+function look(run: EventRun): void {
+  const { system, stepper, bracket, passing } = run
+  writeDense(stepper.stage, stepper, bracket.x)
+  system.writeGuards(passing, stepper.stage)
+  bracket.value = passing[run.guard]!
 }
 
 /** Moves the state on to the time `until`, through all events on the way. */
@@ -101,43 +116,54 @@ export function advance(run: EventRun, until: number): void {
   const { y } = stepper
   while (y[TIME]! < until) {
     if (run.fresh) refresh(run)
-    const limit = Math.min(until, system.nextInstant)
-    const left = limit - y[TIME]!
-    if (left <= 0) {
-      arrive(run, limit)
+    run.limit = Math.min(until, system.clock.nextInstant)
+    if (run.limit <= y[TIME]!) {
+      arrive(run)
       continue
     }
-    let span = Math.min(run.stride, system.longest)
-    const reaches = span >= left
-    if (reaches) span = left
-    else if (2 * span > left) span = left / 2
-    stepper.span = span
+    measureStep(run)
     takeStep(stepper, system)
     run.steps++
-    if (!(stepper.error <= 1)) {
-      run.stride = span * stepFactor(stepper.error)
-      continue
-    }
-    find(run)
-    if (run.guard >= 0) cut(run)
-    else {
-      run.witness?.see(stepper)
-      acceptStep(stepper)
-      run.before.set(run.after)
-      run.idle = 0
-      // A step cut short by the limit says nothing about the length of the next.
-      const stride = span * stepFactor(stepper.error)
-      run.stride = reaches ? Math.max(run.stride, stride) : stride
-      if (reaches) arrive(run, limit)
-    }
+    if (stepper.error <= 1) finishStep(run)
+    else run.stride = stepper.span * stepFactor(stepper.error)
   }
-  if (y[TIME]! >= system.nextInstant) arrive(run, until)
+  run.limit = y[TIME]!
+  if (y[TIME]! >= system.clock.nextInstant) arrive(run)
 }
 
-function arrive(run: EventRun, limit: number): void {
+/** Sets the length of the next step; one that nearly reaches the limit leaves no sliver before it. */
+function measureStep(run: EventRun): void {
+  const { system, stepper } = run
+  const left = run.limit - stepper.y[TIME]!
+  const span = Math.min(run.stride, system.longest)
+  run.reaches = span >= left
+  stepper.span = span
+  if (run.reaches) stepper.span = left
+  else if (2 * span > left) stepper.span = left / 2
+}
+
+/** Keeps the step as far as the mode holds. */
+function finishStep(run: EventRun): void {
+  const { stepper } = run
+  find(run)
+  if (run.guard >= 0) {
+    cut(run)
+    return
+  }
+  run.witness?.see(stepper)
+  acceptStep(stepper)
+  run.before.set(run.after)
+  run.idle = 0
+  const stride = stepper.span * stepFactor(stepper.error)
+  // A step cut short by the limit says nothing about the length of the next.
+  if (!run.reaches || stride > run.stride) run.stride = stride
+  if (run.reaches) arrive(run)
+}
+
+function arrive(run: EventRun): void {
   const { y } = run.stepper
-  y[TIME] = limit
-  if (limit < run.system.nextInstant) return
+  y[TIME] = run.limit
+  if (run.limit < run.system.clock.nextInstant) return
   run.system.passInstant(y)
   run.fresh = true
 }
@@ -147,8 +173,9 @@ function refresh(run: EventRun): void {
   const { system, stepper, before } = run
   for (;;) {
     system.writeGuards(before, stepper.y)
-    const wrong = run.idle > MOST_IDLE ? -1 : before.findIndex((guard) => guard < -SURFACE)
-    if (wrong < 0) break
+    let wrong = 0
+    while (wrong < before.length && !(before[wrong]! < -SURFACE)) wrong++
+    if (wrong === before.length || run.idle > MOST_IDLE) break
     run.idle++
     system.change(wrong, stepper.y)
   }
@@ -177,7 +204,7 @@ function cut(run: EventRun): void {
 
 /** Sets run.guard and run.theta to the earliest change in the step just taken. */
 function find(run: EventRun): void {
-  const { system, stepper, before, within, after } = run
+  const { system, stepper, within, after } = run
   run.guard = -1
   run.theta = 1
   prepareDense(stepper)
@@ -190,9 +217,9 @@ function find(run: EventRun): void {
   for (let n = 0; n < system.guards; n++) {
     if (within[n]! > -ROUNDING && after[n]! > -ROUNDING) continue
     run.guard = n
-    const theta = crossing(run, before[n]!, within[n]!, after[n]!)
-    if (theta >= earliest) continue
-    earliest = theta
+    findCrossing(run)
+    if (run.bracket.b >= earliest) continue
+    earliest = run.bracket.b
     first = n
   }
   run.guard = first
@@ -200,22 +227,43 @@ function find(run: EventRun): void {
 }
 
 /**
- * Part of the step where guard run.guard passes zero. One that starts on its surface has to rise first: where it does
- * so, the later zero inside is meant; where it does not, the mode ends at once.
+ * Sets bracket.b to the part of the step where guard run.guard passes zero. One that starts on its surface has to rise
+ * first: where it does so, the later zero inside is meant; where it does not, the mode ends at once.
  */
-function crossing(run: EventRun, before: number, within: number, after: number): number {
-  if (before > SURFACE)
-    return within > 0
-      ? brent(run.curve, 0.5, 1, within, after, ROOT)
-      : brent(run.curve, 0, 0.5, before, within, ROOT)
-  if (within > 0) return brent(run.curve, 0.5, 1, within, after, ROOT)
-  let high = 0.5
-  let highValue = within
-  for (const low of CLOSER) {
-    const lowValue = run.curve.at(low)
-    if (lowValue > 0) return brent(run.curve, low, high, lowValue, highValue, ROOT)
-    high = low
-    highValue = lowValue
+function findCrossing(run: EventRun): void {
+  const { bracket, guard } = run
+  const within = run.within[guard]!
+  if (within > 0) {
+    bracket.a = 0.5
+    bracket.fa = within
+    bracket.b = 1
+    bracket.fb = run.after[guard]!
+  } else {
+    bracket.a = 0
+    bracket.fa = run.before[guard]!
+    bracket.b = 0.5
+    bracket.fb = within
+    if (bracket.fa <= SURFACE && !rises(run)) {
+      bracket.b = 0
+      return
+    }
   }
-  return 0
+  closeBracket(bracket, run.probe)
+}
+
+/** Whether a guard that starts on its surface is above it at first; narrows the bracket to where it is. */
+function rises(run: EventRun): boolean {
+  const { bracket } = run
+  for (const part of CLOSER) {
+    bracket.x = part
+    look(run)
+    if (bracket.value > 0) {
+      bracket.a = part
+      bracket.fa = bracket.value
+      return true
+    }
+    bracket.b = part
+    bracket.fb = bracket.value
+  }
+  return false
 }

@@ -1,7 +1,7 @@
 import type { WaveNetwork } from '../electric/wave-network.ts'
 import { CAPACITOR, MOTOR, SPEED } from '../electric/wave-network.ts'
 import type { Look } from '../electric/wave-rates.ts'
-import type { Shaft, ShaftWheel } from './waveform-shaft.ts'
+import type { Shaft } from './waveform-shaft.ts'
 import * as at from './waveform-state.ts'
 
 /**
@@ -26,7 +26,7 @@ export function writeElectricPowers(
   out[at.SWITCH] = (loops.triac + loops.switched) * i + loops.ownTriac * own
   out[at.FREEWHEEL] = loops.freewheel * i
   out[at.BLEED] = (v * v) / circuit.bleedResistance
-  out[at.COPPER] = circuit.winding.resistance * i * i
+  out[at.COPPER] = network.motor.resistance * i * i
   out[at.BRUSH] = loops.brush * i
   out[at.ARC] = 0
   out[at.STORED] =
@@ -39,9 +39,6 @@ export function writeElectricPowers(
   out[at.TORQUE_INTEGRAL] = look.torque
 }
 
-const meshLoss = (shaft: Shaft, wheel: ShaftWheel, wk: number): number =>
-  ((wheel.branch > 0 ? shaft.opposed : shaft.driven) - 1) * wheel.mesh * wk
-
 export function writeShaftPowers(out: Float64Array, shaft: Shaft, y: Float64Array): void {
   const { motion, left, right, ratio } = shaft
   const w = y[SPEED]!
@@ -49,8 +46,8 @@ export function writeShaftPowers(out: Float64Array, shaft: Shaft, y: Float64Arra
   out[at.FRICTION] = (motion * shaft.frictionTorque + shaft.viscousTorque * w) * w
   out[at.FAN] = shaft.fanTorque * motion * w * w * w
   out[at.BEARINGS] = 2 * motion * shaft.bearingTorque * wk
-  out[at.LEFT_MESH] = meshLoss(shaft, left, wk)
-  out[at.RIGHT_MESH] = meshLoss(shaft, right, wk)
+  out[at.LEFT_MESH] = (left.share - 1) * left.mesh * wk
+  out[at.RIGHT_MESH] = (right.share - 1) * right.mesh * wk
   out[at.LEFT_OUTPUT] = left.load * wk
   out[at.RIGHT_OUTPUT] = right.load * wk
   const inertia = shaft.rotorInertia + (2 * shaft.wheelInertia) / (ratio * ratio)
@@ -62,10 +59,8 @@ export function writeShaftPowers(out: Float64Array, shaft: Shaft, y: Float64Arra
  * motor, which is Lc i^2/2 + Lf is^2 (ln(1 + x) - x/(1 + x)), x = |i|/is (derived here).
  */
 export function fieldEnergy(network: WaveNetwork, i: number): number {
-  const { winding } = network.circuit
-  const constant = (network.motorInductance * i * i) / 2
-  if (winding.kind === 'permanent-magnet') return constant
-  const { saturationCurrent: is, fieldInductance } = winding
+  const { inductance, saturationCurrent: is, fieldInductance } = network.motor
+  const constant = (inductance * i * i) / 2
   if (is === Infinity) return constant + (fieldInductance * i * i) / 2
   const x = Math.abs(i) / is
   return constant + fieldInductance * is * is * (Math.log1p(x) - x / (1 + x))

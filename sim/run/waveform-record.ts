@@ -11,7 +11,7 @@ import { TURN } from '../quantity/constants.ts'
 import type { WaveRun } from './waveform.ts'
 import { frameSign } from './waveform.ts'
 import { ANGLE, FUSE } from './waveform-state.ts'
-import { lineCurrent } from './waveform-system.ts'
+import { lookAtLine } from './waveform-system.ts'
 
 /** Columns over model time, equally spaced; voltages and currents of an alternating source with their signs. */
 export interface Wave {
@@ -98,7 +98,8 @@ function takeSample(wave: Wave, n: number, run: WaveRun, y: Float64Array): void 
   const alternates = network.circuit.rectifier === 'none' ? sign : 1
   wave.sourceVoltage[n] = sign * look.emf
   wave.sourceCurrent[n] = sign * look.source
-  wave.lineCurrent[n] = sign * lineCurrent(parts, y)
+  lookAtLine(parts, y)
+  wave.lineCurrent[n] = sign * look.line
   wave.motorCurrent[n] = alternates * y[MOTOR]!
   wave.motorVoltage[n] = alternates * brushVoltage(network, look, y[MOTOR]!)
   wave.busVoltage[n] = busVoltage(network, look, y, wave.motorVoltage[n])

@@ -1,27 +1,26 @@
 import { changeNetwork, passNetworkInstant } from '../electric/wave-changes.ts'
 import { NETWORK_GUARDS, writeNetworkGuards } from '../electric/wave-guards.ts'
 import type { WaveNetwork } from '../electric/wave-network.ts'
-import { quadratureAt, SPEED } from '../electric/wave-network.ts'
+import { SPEED } from '../electric/wave-network.ts'
 import type { Look } from '../electric/wave-rates.ts'
-import { lookAt, writeNetworkRates } from '../electric/wave-rates.ts'
+import { lookAt, lookAtQuadrature, writeNetworkRates } from '../electric/wave-rates.ts'
 import type { Melting } from '../drive/melting.ts'
 import type { Primary } from '../electric/transformer.ts'
-import { TIME } from '../numeric/dormand-prince.ts'
 import type { SwitchedSystem } from '../numeric/event-steps.ts'
 import { writeElectricPowers, writeShaftPowers } from './waveform-powers.ts'
 import type { Shaft } from './waveform-shaft.ts'
+import { lookAtShaft } from './waveform-shaft.ts'
 import {
   BACKWARD,
   FORWARD,
-  LEFT_BRANCH,
-  lookAtShaft,
   settleShaft,
   SHAFT_GUARDS,
   startShaft,
   STOP,
+  stopShaft,
   turnBranch,
   writeShaftGuards,
-} from './waveform-shaft.ts'
+} from './waveform-shaft-modes.ts'
 import { ANGLE, FUSE } from './waveform-state.ts'
 
 /** What moves together: network, shaft and fuse. */
@@ -45,29 +44,23 @@ export function newWaveSystem(
   melt: (y: Float64Array) => void,
 ): SwitchedSystem {
   const { network, shaft, look, melting } = parts
-  const lookAll = (y: Float64Array): void => {
-    lookAt(look, network, y)
-    lookAtShaft(shaft, look.torque, y[SPEED]!)
-  }
   return {
     guards: GUARDS,
     longest,
-    get nextInstant() {
-      return network.nextInstant
-    },
+    clock: network,
     writeRates(rates, y) {
-      lookAll(y)
+      lookAtParts(parts, y)
       writeNetworkRates(rates, look)
       rates[SPEED] = shaft.acceleration
       rates[ANGLE] = y[SPEED]!
-      rates[FUSE] = melting ? (excessOf(parts, y) - y[FUSE]!) / melting.time : 0
+      writeWarming(rates, parts, y)
       writeElectricPowers(rates, network, look, y)
       writeShaftPowers(rates, shaft, y)
     },
     writeGuards(out, y) {
       writeNetworkGuards(out, network, look, y)
-      lookAll(y)
-      writeShaftGuards(out, SHAFT_AT, shaft, look.torque, y[SPEED]!)
+      lookAtParts(parts, y)
+      writeShaftGuards(out, SHAFT_AT, shaft)
       out[FUSE_AT] = melting && network.connected ? 1 - y[FUSE]! : 1
     },
     change(guard, y) {
@@ -79,31 +72,51 @@ export function newWaveSystem(
   }
 }
 
-function changeShaft({ network, shaft, look }: WaveParts, guard: number, y: Float64Array): void {
+function lookAtParts({ network, shaft, look }: WaveParts, y: Float64Array): void {
   lookAt(look, network, y)
-  const T = look.torque
-  if (guard === STOP) {
-    y[SPEED] = 0
-    settleShaft(shaft, T, 0)
-  } else if (guard === FORWARD) startShaft(shaft, T, 1)
-  else if (guard === BACKWARD) startShaft(shaft, T, -1)
-  else turnBranch(guard === LEFT_BRANCH ? shaft.left : shaft.right)
+  shaft.torque = look.torque
+  shaft.speed = y[SPEED]!
+  lookAtShaft(shaft)
 }
 
-/** Square of the current through fuse or overload switch over that of the least current that opens it. */
-function excessOf(parts: WaveParts, y: Float64Array): number {
-  const i = parts.melting?.isPrimary ? lineCurrent(parts, y) : parts.look.source
-  return (i * i) / (parts.melting?.square ?? 1)
+/** Puts the shaft in the sense of motion, or at rest, that torque and speed of this moment lead to. */
+export function settleParts(parts: WaveParts, y: Float64Array): void {
+  lookAtParts(parts, y)
+  settleShaft(parts.shaft)
+}
+
+function changeShaft(parts: WaveParts, guard: number, y: Float64Array): void {
+  const { shaft } = parts
+  lookAtParts(parts, y)
+  if (guard === STOP) {
+    y[SPEED] = 0
+    stopShaft(shaft)
+  } else if (guard === FORWARD) startShaft(shaft, 1)
+  else if (guard === BACKWARD) startShaft(shaft, -1)
+  else turnBranch(shaft, guard)
+}
+
+/** Rate of a fuse's, or overload switch's, warmth: ((I/Imf)^2 - Q)/tau [1/s] */
+function writeWarming(rates: Float64Array, parts: WaveParts, y: Float64Array): void {
+  const { melting, look } = parts
+  rates[FUSE] = 0
+  if (!melting) return
+  lookAtLine(parts, y)
+  const i = melting.isPrimary ? look.line : look.source
+  rates[FUSE] = ((i * i) / melting.square - y[FUSE]!) / melting.time
 }
 
 /**
- * Current from the socket or battery in the present frame [A], after a look: through a transformer that of the
+ * Sets the current from the socket or battery in the present frame, after a look: through a transformer that of the
  * secondary over the ratio of turns, with what its core takes.
  */
-export function lineCurrent({ network, look, primary }: WaveParts, y: Float64Array): number {
-  if (!primary) return look.source
-  if (!network.connected) return look.source / primary.turnsRatio
+export function lookAtLine({ network, look, primary }: WaveParts, y: Float64Array): void {
+  look.line = look.source
+  if (!primary) return
+  look.line /= primary.turnsRatio
+  if (!network.connected) return
+  lookAtQuadrature(look, network, y)
   const { emf } = network.circuit.source
-  const core = primary.coreCurrent * look.emf - primary.magnetisingCurrent * quadratureAt(network, y[TIME]!)
-  return look.source / primary.turnsRatio + (Math.SQRT2 * core) / emf
+  const core = primary.coreCurrent * look.emf - primary.magnetisingCurrent * look.quadrature
+  look.line += (Math.SQRT2 * core) / emf
 }

@@ -14,10 +14,10 @@ import type { EventRun } from '../numeric/event-steps.ts'
 import { advance, newEventRun } from '../numeric/event-steps.ts'
 import { TURN } from '../quantity/constants.ts'
 import { fieldEnergy } from './waveform-powers.ts'
-import { loadShaft, newShaft, settleShaft } from './waveform-shaft.ts'
+import { loadShaft, newShaft } from './waveform-shaft.ts'
 import { ANGLE, ARC, COUPLED, FUSE, STATE_SIZE, STORED } from './waveform-state.ts'
 import type { WaveParts } from './waveform-system.ts'
-import { newWaveSystem } from './waveform-system.ts'
+import { newWaveSystem, settleParts } from './waveform-system.ts'
 
 /**
  * A drive at work moment by moment: every current, the shaft and every energy, with each change of mode where it is.
@@ -91,8 +91,7 @@ export function createRun(drive: Drive, input: DriveInput, options: WaveOptions 
 
 function newParts(drive: Drive, input: DriveInput, options: WaveOptions): WaveParts {
   const network = newNetwork(drive.circuits[input.setting]!, options.averaged)
-  const k = network.circuit.winding.emfConstant
-  const isSeries = network.circuit.winding.kind === 'universal'
+  const { isSeries, emfConstant: k } = network.motor
   const flux = isSeries ? k * network.currentSize : k
   return {
     network,
@@ -124,8 +123,7 @@ function begin(run: WaveRun): void {
 
 export function settleRun({ parts, drive, input, y, events }: WaveRun): void {
   loadShaft(parts.shaft, drive, input)
-  lookAt(parts.look, parts.network, y)
-  settleShaft(parts.shaft, parts.look.torque, y[SPEED]!)
+  settleParts(parts, y)
   events.fresh = true
 }
 
