@@ -19,6 +19,7 @@ import { hotWords, meetingWords } from '../../web/drive/torque-words.ts'
 import { TorqueBalance, balanceColumns } from '../../web/drive/TorqueBalance.tsx'
 import { TorquePanel } from '../../web/drive/TorquePanel.tsx'
 import { WorkshopProvider, createWorkshop } from '../../web/frame/workshop.ts'
+import { type SweepOrder, runOrder } from '../../web/run-work/orders.ts'
 import { sweepTorque } from '../../web/run-work/sweep.ts'
 import { bootCleaner, classroomModel, cordWinder, ventOpener } from '../support/machines.ts'
 
@@ -121,6 +122,26 @@ test('the file of the lines holds what the core gives', () => {
   const at = rows[0]!.split(',').indexOf('Setting 3: torque [N m]')
   expect(rows[5]!.split(',')[at]).toBe(String(found.lines[2]!.torque[4]))
   expect(rows[5]!.split(',')[0]).toBe(String(rpm(found.speed[4]!)))
+})
+
+test('the other thread is asked for the same sweep, and answers with what it was asked', () => {
+  const order: SweepOrder = {
+    kind: 'sweep',
+    machine: cordWinder,
+    warmth: { winding: 90, magnet: 20 },
+    points: 5,
+  }
+  const answer = completed(runOrder(order))
+  expect(answer.order).toEqual(order)
+  const warm = compileDrive(cordWinder, order.warmth)
+  expect(answer.curves).toEqual(completed(sweepTorque(warm, 5)))
+  // warm copper leaves less torque at standstill
+  const cold = completed(sweepTorque(compileDrive(cordWinder), 5))
+  answer.curves.forEach(({ torque }, i) => expect(torque[0]).toBeLessThan(cold[i]!.torque[0]!))
+})
+
+test('a crank has nothing to sweep', () => {
+  expect(completed(sweepTorque(compileDrive(classroomModel), 5))).toEqual([])
 })
 
 describe('torque balance', () => {

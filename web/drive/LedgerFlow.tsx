@@ -15,12 +15,12 @@ interface LedgerFlowProps {
 }
 
 /** Room for a part's words, for what turns off, and the least and most that the stream may take [px] */
-const WORDS = 212
+const WORDS = 222
 const STUB = 22
 const NARROWEST = 84
 const BROADEST = 250
 /** How far the numbers stand from where their names begin, at most */
-const FARTHEST = 250
+const FARTHEST = 260
 const ROW = 17
 const TOP = 36
 const FOOT = 26

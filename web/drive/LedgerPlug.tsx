@@ -1,6 +1,7 @@
 /** What a meter at the wall plug, or at the battery, shows: real power, apparent power and their ratio. */
 import type { OperatingPoint } from '../../sim/drive/operating-point.ts'
 import type { Reading } from '../../sim/drive/reading.ts'
+import type { Machine } from '../../sim/machine/machine.ts'
 import { useMachine } from '../frame/workshop.ts'
 import { type Unit, quantityText } from '../instrument/reading-text.ts'
 import { useReadout } from '../instrument/use-reading.ts'
@@ -25,7 +26,7 @@ const BATTERY: readonly PlugFact[] = [VOLTAGE, CURRENT, REAL]
 
 export function LedgerPlug({ steady }: { readonly steady: OperatingPoint | null }) {
   const supply = useMachine((machine) => machine.supply.kind)
-  const transformed = useMachine(({ transformer }) => transformer !== null)
+  const words = useMachine(plugWords)
   const reading = useReadout((now) => (now.motion === 'running' ? now.reading : (steady?.reading ?? null)))
   if (supply === 'crank' || !reading) return null
   const facts = supply === 'mains' ? MAINS : BATTERY
@@ -40,14 +41,16 @@ export function LedgerPlug({ steady }: { readonly steady: OperatingPoint | null 
           </div>
         ))}
       </dl>
-      {supply === 'mains' && <p className="small">{plugWords(transformed)}</p>}
+      {supply === 'mains' && <p className="small">{words}</p>}
     </section>
   )
 }
 
-const plugWords = (transformed: boolean): string =>
-  `Voltage times current is more than the power that is used: the current ${
-    transformed
-      ? 'comes in pulses, and the transformer’s magnetising current swings to and fro'
-      : 'begins late in each half wave'
-  }. Wires and fuse carry the apparent power’s current, the meter counts the real power.`
+function plugWords({ transformer, control }: Machine): string {
+  const why = control.kind === 'phase' ? 'begins late in each half wave' : 'comes in pulses'
+  const core = transformer ? ', and the current that magnetises the transformer swings to and fro' : ''
+  return (
+    `Voltage times current is more than the power that is used: the current ${why}${core}. ` +
+    'Wires and fuse must bear that current; the meter counts the real power.'
+  )
+}

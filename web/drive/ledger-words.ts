@@ -7,7 +7,7 @@ const watts = (value: number): string => quantityText(value, 'W')
 
 const SOURCES = { mains: 'the socket', battery: 'the battery', crank: 'the hand' } as const
 
-export const delivered = ({ parts }: Ledger): number =>
+const delivered = ({ parts }: Ledger): number =>
   parts.reduce((sum, { kind, watts: each }) => sum + (kind === 'left' || kind === 'right' ? each : 0), 0)
 
 /** What is seen first: how much of it arrives. */

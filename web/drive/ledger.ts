@@ -42,10 +42,22 @@ const BEFORE_SHAFT: readonly Loss[] = [
     present: ({ transformer }) => transformer !== null,
   },
   {
-    name: 'Supply resistance',
+    name: 'Transformer coils',
     formula: null,
     watts: (r) => r.sourceResistanceLoss,
-    present: ({ supply }) => supply.kind !== 'crank',
+    present: ({ transformer }) => transformer !== null,
+  },
+  {
+    name: 'Supply line',
+    formula: null,
+    watts: (r) => r.sourceResistanceLoss,
+    present: ({ supply, transformer }) => supply.kind === 'mains' && transformer === null,
+  },
+  {
+    name: 'Inside the battery',
+    formula: null,
+    watts: (r) => r.sourceResistanceLoss,
+    present: ({ supply }) => supply.kind === 'battery',
   },
   {
     name: 'Bridge diodes',
@@ -104,10 +116,10 @@ const ROUNDING = 1e-9
 /** Less than this passing is standstill [W]. */
 const LEAST = 1e-6
 
-export const isRounding = (watts: number, passing: number): boolean =>
+const isRounding = (watts: number, passing: number): boolean =>
   Math.abs(watts) <= ROUNDING * Math.max(Math.abs(passing), LEAST)
 
-export const inputName = ({ supply }: Machine): string =>
+const inputName = ({ supply }: Machine): string =>
   supply.kind === 'mains' ? 'From the socket' : supply.kind === 'battery' ? 'From the battery' : 'By hand'
 
 /** A wheel that its load drives gives power back before the mesh takes its share of it. */

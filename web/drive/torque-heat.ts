@@ -12,7 +12,7 @@ import type { TorqueLine, TorqueLines } from './torque-lines.ts'
 const PER_CENT = 1e-2
 
 /** Mean temperature of the winding at which its hottest spot is at its class [degC] */
-export const longLimit = ({ insulation, hotSpotMargin }: Thermal): number =>
+const longLimit = ({ insulation, hotSpotMargin }: Thermal): number =>
   CLASS_TEMPERATURE[insulation] - hotSpotMargin
 
 /**
