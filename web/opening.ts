@@ -5,7 +5,7 @@
 import { type StoreApi, createStore } from 'zustand/vanilla'
 import { readAddress, writeAddress } from './file/address.ts'
 import { keptBench } from './file/autosave.ts'
-import { DEMO_MACHINES } from './file/demo-machines.ts'
+import { FIRST_MACHINE } from './file/first-machine.ts'
 import { keepWorkshop } from './file/keep-workshop.ts'
 import type { Outcome } from './file/OpenProblems.tsx'
 import { browserKeeper } from './file/storage.ts'
@@ -41,7 +41,7 @@ export async function openBench() {
   const keeper = browserKeeper()
   const { way, link } = readAddress(location.hash)
   const reader = link || keptBench(keeper) !== null ? await fetchReader() : null
-  const { machine } = DEMO_MACHINES[0]
+  const { machine } = FIRST_MACHINE
   const workshop = createWorkshop(machine, firstTheme(keeper))
   workshop.bench.setState({ pace: paceFor(machine) })
   const keptOutcome = reader?.openKept(workshop, keeper) ?? null

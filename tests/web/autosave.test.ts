@@ -28,7 +28,7 @@ const throwing = (name: string): Keeper => {
   return { getItem: refuse, setItem: refuse }
 }
 
-function autosaveIn(keeper: Keeper | null, text = () => 'now') {
+function autosaveIn(keeper: Keeper | null, text: () => string | null = () => 'now') {
   const page = new EventTarget()
   const told: string[] = []
   return {
@@ -65,6 +65,21 @@ test('leaving the page writes at once, also what no change told of', () => {
   const keeper = memory()
   const { page } = autosaveIn(keeper)
   page.dispatchEvent(new Event('pagehide'))
+  expect(keeper.kept[BENCH]).toBe('now')
+})
+
+test('before its writer is there nothing is written over what was kept, and the change still waits', () => {
+  const keeper = memory({ [BENCH]: 'before' })
+  let text: string | null = null
+  const { autosave, page } = autosaveIn(keeper, () => text)
+  autosave.changed()
+  vi.advanceTimersByTime(QUIET_TIME)
+  page.dispatchEvent(new Event('pagehide'))
+  expect(keeper.kept[BENCH]).toBe('before')
+  expect(autosave.store.getState().status).toBe('waiting')
+  text = 'now'
+  autosave.changed()
+  vi.advanceTimersByTime(QUIET_TIME)
   expect(keeper.kept[BENCH]).toBe('now')
 })
 

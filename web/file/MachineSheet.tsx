@@ -10,7 +10,7 @@ import { CopyLink } from './CopyLink.tsx'
 import { MachineList } from './MachineList.tsx'
 import { OpenProblems, type Outcome } from './OpenProblems.tsx'
 import { saveMachine } from './open-save.ts'
-import { linkFor } from './workshop-state.ts'
+import { linkFor } from './link-for.ts'
 import './machine-sheet.css'
 
 interface MachineSheetProps {

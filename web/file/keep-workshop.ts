@@ -1,17 +1,31 @@
 /** Lets the autosave and the theme follow the open page. */
 import type { Workshop } from '../frame/workshop.ts'
 import { type Autosave, createAutosave } from './autosave.ts'
-import { writeLink } from './write-link.ts'
 import type { Keeper } from './storage.ts'
 import { keepTheme } from './theme.ts'
-import { stateOf } from './workshop-state.ts'
+
+/** What writes the bench as a link, fetched when there is something to keep and the picture is up. */
+function createWriter({ view }: Workshop, came: () => void) {
+  let write: ((workshop: Workshop) => string) | null = null
+  const fetch = async () => {
+    write = (await import('./link-for.ts')).wholeLink
+    came()
+  }
+  return (workshop: Workshop): string | null => {
+    const { pictureReady, plan } = view.getState()
+    // What cannot be fetched now is asked for again with the next change.
+    if (!write && (pictureReady || plan !== 'no')) fetch().catch(() => undefined)
+    return write && write(workshop)
+  }
+}
 
 /** Writes a moment after an edit, a click, or the end of a motion, and as the page is left. */
 export function keepWorkshop(workshop: Workshop, keeper: Keeper | null): Autosave {
   const { document, bench, view, readout, announcer } = workshop
+  const write = createWriter(workshop, () => autosave.changed())
   const autosave = createAutosave({
     keeper,
-    text: () => writeLink(stateOf(workshop)),
+    text: () => write(workshop),
     page: window,
     tell: announcer.say,
   })

@@ -5,7 +5,6 @@ import { type Workshop, paceFor } from '../frame/workshop.ts'
 import { noPrediction } from '../store/prediction.ts'
 import { isSame } from './difference.ts'
 import { type LinkState, plainState } from './link-state.ts'
-import { writeLink } from './write-link.ts'
 
 export function stateOf(workshop: Workshop): LinkState {
   const { way, caseState, motorCut, apart, view, camera, withoutLosses, large } = workshop.view.getState()
@@ -16,13 +15,6 @@ export function stateOf(workshop: Workshop): LinkState {
     picture: { caseState, motorCut, apart, view: view.name, camera, withoutLosses, large },
     moment: copyTurns(noTurns(), workshop.frame.state.turns),
   }
-}
-
-/** The link to hand on. Before a prediction is committed it holds the machine and the way, and nothing that was turned. */
-export function linkFor(workshop: Workshop): string {
-  const state = stateOf(workshop)
-  const covered = state.way === 'predict' && workshop.prediction.getState().phase === 'predict'
-  return writeLink(covered ? plainState(state.machine, state.way) : state)
 }
 
 /** Sets the page to a state. Undo brings the machine back that was there before. */
