@@ -1,30 +1,8 @@
 /** The rows of the field table for worm and wheels. */
+import { COUNT_FIELDS } from './fields-counts.ts'
 import { sectionFields } from './field.ts'
 
-export const GEARING_FIELDS = sectionFields('gearing', [
-  {
-    path: 'gearing.wormStarts',
-    label: 'Worm starts',
-    symbol: 'z₁',
-    unit: '',
-    min: 1,
-    max: 8,
-    step: 1,
-    whole: true,
-    typical: [1, 4],
-    help: 'Separate threads that wind round the worm. One turn of the worm moves each wheel on by that many teeth.',
-  },
-  {
-    path: 'gearing.wheelTeeth',
-    label: 'Wheel teeth',
-    symbol: 'z₂',
-    unit: '',
-    min: 8,
-    max: 120,
-    step: 1,
-    whole: true,
-    help: 'Teeth on each of the two wheels. Teeth over starts is the number of worm turns for one wheel turn.',
-  },
+const SIZE_FIELDS = sectionFields('gearing', [
   {
     path: 'gearing.axialModule',
     label: 'Axial module',
@@ -83,6 +61,8 @@ export const GEARING_FIELDS = sectionFields('gearing', [
     help: 'Width of the teeth along the axis of the wheel.',
   },
 ])
+
+export const GEARING_FIELDS = [...COUNT_FIELDS, ...SIZE_FIELDS]
 
 export const TEETH_FIELDS = sectionFields('teeth', [
   {
