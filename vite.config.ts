@@ -52,6 +52,8 @@ export default defineConfig({
     outDir: '../dist',
     emptyOutDir: true,
     target: 'es2022',
+    // every browser of that age fetches ahead by itself, or does without
+    modulePreload: { polyfill: false },
     chunkSizeWarningLimit: 900,
   },
   test: {
