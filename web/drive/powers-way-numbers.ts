@@ -42,7 +42,7 @@ function transformer({ machine, setting, reading }: Situation): readonly PartNum
   return [
     given('Primary, rated', machine.transformer?.primaryVoltage ?? 0, 'V'),
     ...(control.kind === 'taps'
-      ? [given('Secondary, without current', control.steps[setting]?.voltage ?? 0, 'V')]
+      ? [given('Secondary, open', control.steps[setting]?.voltage ?? 0, 'V')]
       : []),
     number('Power to the secondary', reading.inputPower, 'W'),
   ]
@@ -75,7 +75,7 @@ const NUMBERS: Readonly<Record<PowerStop, (situation: Situation) => readonly Par
   ],
   brushes: (situation) => [
     ...toMotor(situation),
-    given('Drop of both brushes', situation.machine.motor?.brushDrop ?? 0, 'V'),
+    given('Drop of the pair', situation.machine.motor?.brushDrop ?? 0, 'V'),
   ],
   commutator: ({ machine, reading }) => [
     number('Speed', rpm(reading.wormSpeed), 'r/min'),
@@ -83,7 +83,7 @@ const NUMBERS: Readonly<Record<PowerStop, (situation: Situation) => readonly Par
       ? [
           given('Bars', machine.brushes.bars, ''),
           number(
-            'Bars past a brush, a second',
+            'Bars a second',
             (machine.brushes.bars * Math.abs(reading.wormSpeed)) / (2 * Math.PI),
             '',
           ),
@@ -93,7 +93,7 @@ const NUMBERS: Readonly<Record<PowerStop, (situation: Situation) => readonly Par
   armature: ({ reading }) => [
     number('Torque', reading.motorTorque, 'N m'),
     number('Speed', rpm(reading.wormSpeed), 'r/min'),
-    number('Electrical power turned into motion', reading.motorTorque * Math.abs(reading.wormSpeed), 'W'),
+    number('Power to the shaft', reading.motorTorque * Math.abs(reading.wormSpeed), 'W'),
   ],
   fan: ({ machine, reading }) => [
     given('Blades', machine.rotor.fanBlades, ''),
@@ -102,8 +102,8 @@ const NUMBERS: Readonly<Record<PowerStop, (situation: Situation) => readonly Par
   worm: ({ machine: { gearing }, reading }) => [
     given('Starts', gearing.wormStarts, ''),
     number('Speed', rpm(reading.wormSpeed), 'r/min'),
-    number('Lost in the left mesh', reading.meshLossLeft, 'W'),
-    number('Lost in the right mesh', reading.meshLossRight, 'W'),
+    number('Left mesh, lost', reading.meshLossLeft, 'W'),
+    number('Right mesh, lost', reading.meshLossRight, 'W'),
   ],
   wheels: ({ reading }) => [
     number('Left, speed', rpm(reading.leftSpeed), 'r/min'),

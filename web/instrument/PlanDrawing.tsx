@@ -1,7 +1,10 @@
 /** The machine drawn from above, at zero turns. The parts that turn carry a name in data-turns, for the painter. */
 import { farSidePhase } from '../../sim/gear/wheel-motion.ts'
 import type { Layout } from '../../sim/pose/layout.ts'
-import { type ThreadOutline, threadPaths, wheelPath } from './plan-shapes.ts'
+import { useView } from '../frame/workshop.ts'
+import type { PowerStop } from '../store/view.ts'
+import { PlanChain, chainHalfWidth } from './PlanChain.tsx'
+import { type ThreadOutline, planBody, threadPaths, wheelPath } from './plan-shapes.ts'
 
 export interface PlanBox {
   readonly left: number
@@ -21,7 +24,7 @@ export const leftOut = ({ motor }: Layout): number =>
 export function planBox(layout: Layout): PlanBox {
   const { gears, shaft, fan, crank } = layout
   const radius = gears.outsideRadiusWheel
-  const half = gears.centreDistance + radius + 0.06 * radius
+  const half = Math.max(gears.centreDistance + radius, chainHalfWidth(layout)) + 0.06 * radius
   const behind = Math.min(shaft.back, fan ? fan.z - fan.depth : 0, crank ? crank.z - 0.2 * radius : 0)
   const top = behind + leftOut(layout) - 0.06 * radius
   const bottom = Math.max(radius, shaft.front) + 0.55 * radius
@@ -32,9 +35,10 @@ interface WheelProps {
   readonly layout: Layout
   readonly thread: ThreadOutline
   readonly side: 'left' | 'right'
+  readonly lit: PowerStop | null
 }
 
-function Wheel({ layout, thread, side }: WheelProps) {
+function Wheel({ layout, thread, side, lit }: WheelProps) {
   const { gears, output, teeth } = layout
   const r = gears.referenceRadiusWheel
   const outline = wheelPath({
@@ -49,7 +53,7 @@ function Wheel({ layout, thread, side }: WheelProps) {
   return (
     <g transform={`translate(${side === 'left' ? -gears.centreDistance : gears.centreDistance} 0)`}>
       <g data-turns={side} transform="rotate(0)">
-        <path className="plan-body" d={outline} transform={`rotate(${phase})`} />
+        <path className={planBody(lit, 'wheels')} d={outline} transform={`rotate(${phase})`} />
         <circle className="plan-thin plan-axis" r={r} />
         <circle className="plan-thin" r={0.26 * r} />
         {side === 'left' ? (
@@ -61,7 +65,7 @@ function Wheel({ layout, thread, side }: WheelProps) {
           <circle className="plan-mark-right" cy={0.76 * r} r={0.13 * r} />
         )}
       </g>
-      <circle className="plan-body" r={output.shaftRadius} />
+      <circle className={planBody(lit, 'outputs')} r={output.shaftRadius} />
       <Pointer y={gears.outsideRadiusWheel + 0.05 * r} size={0.1 * r} />
     </g>
   )
@@ -83,7 +87,7 @@ function Bearing({ layout, z }: { readonly layout: Layout; readonly z: number })
   ))
 }
 
-function Worm({ layout, thread }: { readonly layout: Layout; readonly thread: ThreadOutline }) {
+function Worm({ layout, thread, lit }: Omit<WheelProps, 'side'>) {
   const { shaft, gears } = layout
   const { rootRadius: root, length } = thread
   const dash = 0.16 * gears.tipRadiusWorm
@@ -99,9 +103,14 @@ function Worm({ layout, thread }: { readonly layout: Layout; readonly thread: Th
       <clipPath id="plan-worm">
         <rect x={-2 * gears.tipRadiusWorm} y={-length / 2} width={4 * gears.tipRadiusWorm} height={length} />
       </clipPath>
-      <rect className="plan-body" x={-root} y={-length / 2} width={2 * root} height={length} />
+      <rect className={planBody(lit, 'worm')} x={-root} y={-length / 2} width={2 * root} height={length} />
       <g clipPath="url(#plan-worm)">
-        <path className="plan-body" data-turns="thread" transform="translate(0 0)" d={threadPaths(thread)} />
+        <path
+          className={planBody(lit, 'worm')}
+          data-turns="thread"
+          transform="translate(0 0)"
+          d={threadPaths(thread)}
+        />
       </g>
       <rect
         className="plan-body"
@@ -124,22 +133,34 @@ function Worm({ layout, thread }: { readonly layout: Layout; readonly thread: Th
   )
 }
 
-function Motor({ layout }: { readonly layout: Layout }) {
+function Motor({ layout, lit }: Pick<WheelProps, 'layout' | 'lit'>) {
   const { motor, fan, crank, shaft } = layout
   const cut = leftOut(layout)
   const fanBack = fan ? fan.z - fan.depth / 2 + cut : 0
   return (
     <>
       {motor && (
-        <MotorCan radius={motor.radius} front={motor.front} back={motor.back + cut} wall={2 * motor.wall} />
+        <MotorCan
+          className={planBody(lit, 'brushes', 'commutator', 'armature')}
+          radius={motor.radius}
+          front={motor.front}
+          back={motor.back + cut}
+          wall={2 * motor.wall}
+        />
       )}
       {motor && cut > 0 && <Break radius={motor.radius} z={motor.back + cut + 0.45 * motor.radius} />}
       {fan && (
-        <rect className="plan-body" x={-fan.radius} y={fanBack} width={2 * fan.radius} height={fan.depth} />
+        <rect
+          className={planBody(lit, 'fan')}
+          x={-fan.radius}
+          y={fanBack}
+          width={2 * fan.radius}
+          height={fan.depth}
+        />
       )}
       {crank && (
         <rect
-          className="plan-body"
+          className={planBody(lit, 'socket')}
           x={-2 * shaft.radius}
           y={crank.z - shaft.radius}
           width={crank.arm + 2 * shaft.radius}
@@ -151,15 +172,16 @@ function Motor({ layout }: { readonly layout: Layout }) {
 }
 
 interface MotorCanProps {
+  readonly className: string
   readonly radius: number
   readonly front: number
   readonly back: number
   readonly wall: number
 }
 
-const MotorCan = ({ radius, front, back, wall }: MotorCanProps) => (
+const MotorCan = ({ className, radius, front, back, wall }: MotorCanProps) => (
   <path
-    className="plan-body"
+    className={className}
     d={`M${-radius} ${back}h${2 * radius}V${front}h${-2 * radius}z
       m0 ${wall}h${2 * radius}M${-radius} ${front - wall}h${2 * radius}`}
   />
@@ -187,14 +209,16 @@ interface PlanDrawingProps {
 export function PlanDrawing({ layout, thread }: PlanDrawingProps) {
   const { left, top, width, height } = planBox(layout)
   const { shaft } = layout
+  const lit = useView((view) => view.lit)
   return (
     <svg className="plan-svg" viewBox={`${left} ${top} ${width} ${height}`} aria-hidden="true">
-      <Wheel layout={layout} thread={thread} side="left" />
-      <Wheel layout={layout} thread={thread} side="right" />
-      <Worm layout={layout} thread={thread} />
+      <Wheel layout={layout} thread={thread} side="left" lit={lit} />
+      <Wheel layout={layout} thread={thread} side="right" lit={lit} />
+      <Worm layout={layout} thread={thread} lit={lit} />
       <Bearing layout={layout} z={shaft.frontBearing} />
       <Bearing layout={layout} z={shaft.rearBearing} />
-      <Motor layout={layout} />
+      <PlanChain layout={layout} leftOut={leftOut(layout)} lit={lit} />
+      <Motor layout={layout} lit={lit} />
       <path className="plan-thin plan-axis" d={`M0 ${top}V${shaft.front}`} />
     </svg>
   )

@@ -1,4 +1,9 @@
 /** Outlines of the drawn view from above [mm]: x to the right, y of the drawing along the worm towards the viewer. */
+import type { PowerStop } from '../store/view.ts'
+
+/** Class of a body that the light on the power's way can stand on. */
+export const planBody = (lit: PowerStop | null, ...stops: readonly PowerStop[]): string =>
+  lit !== null && stops.includes(lit) ? 'plan-body plan-lit' : 'plan-body'
 
 /** What decides the shape of a wheel's teeth in the middle plane */
 export interface WheelOutline {
