@@ -3,6 +3,7 @@ import { type RefObject, useMemo } from 'react'
 import { type Cursor, type Line, Plot, type PlotArea } from '../chart/Plot.tsx'
 import { toPixel } from '../chart/scale.ts'
 import type { HeatView } from './heat-view.ts'
+import { namePlaces } from './heat-names.ts'
 import { amberOf, limitOf } from './heat-words.ts'
 
 interface HeatChartProps {
@@ -50,7 +51,7 @@ function linesOf({ heated, stillAir, unit, time, hottest }: HeatView): readonly 
   const still = stillAir.run.columns
   return [
     {
-      name: 'winding without the fan’s air',
+      name: 'no fan’s air',
       x: still.time.map((t) => t / unit.seconds),
       y: still.winding,
       drawn: 'dashed',
@@ -78,41 +79,18 @@ function Limits({ view, area }: { readonly view: HeatView; readonly area: PlotAr
   )
 }
 
-/** Between the names of two lines [px] */
-const APART = 17
-/** From above a line to below it */
-const BELOW = 25
-
-/** Names at the right ends, that of the lowest line below it, others above, moved up where two would touch. */
-function Names({
-  lines,
-  area: { across, up },
-}: {
-  readonly lines: readonly Line[]
-  readonly area: PlotArea
-}) {
-  const ends = lines
-    .map(({ name, x, y }) => {
-      const last = x.length - 1
-      return { name, x: toPixel(across, x[last] ?? 0), y: toPixel(up, y[last] ?? 0) - 7 }
-    })
-    .filter(({ x, y }) => Number.isFinite(x) && Number.isFinite(y))
-    .toSorted((a, b) => b.y - a.y)
-  let before = Infinity
-  return ends.map(({ name, x, y }, i) => {
-    const wanted = i === 0 && y + BELOW < up.low ? y + BELOW : y
-    before = Math.max(up.high + 10, Math.min(wanted, before - APART))
-    return (
-      <text
-        key={name}
-        className="plot-words name"
-        x={Math.min(x, across.high)}
-        y={before}
-        textAnchor="end"
-        dx={-4}
-      >
+function Names({ lines, area }: { readonly lines: readonly Line[]; readonly area: PlotArea }) {
+  return namePlaces(lines, area).map(({ name, x, y, beside, leader }) => (
+    <g key={name}>
+      {leader !== null && (
+        <>
+          <line className="heat-leader" x1={x} x2={x} y1={y + 4} y2={leader} />
+          <circle className="heat-leader-end" cx={x} cy={leader} r="3" />
+        </>
+      )}
+      <text className="plot-words name" x={x} y={y} textAnchor={beside ? 'start' : 'middle'}>
         {name}
       </text>
-    )
-  })
+    </g>
+  ))
 }

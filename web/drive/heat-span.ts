@@ -33,8 +33,11 @@ export function slowTimeConstant(thermal: Thermal, w: number): number {
   return (sum + Math.sqrt(sum * sum - 4 * a * c)) / (2 * a * c)
 }
 
-/** After so many time constants a quarter of a hundredth of the rise is missing. Our choice. */
-const CONSTANTS = 6
+/**
+ * So many time constants; ten because copper that resists more as it warms, and magnets that weaken, draw the end out.
+ * Our choice.
+ */
+const CONSTANTS = 10
 
 /** Ends that an axis may have [s] */
 const ENDS = [1, 2, 5, 10, 20, 30, 60, 120, 180, 240, 360, 480, 720, 1440, 2880].map((each) => each * MINUTE)

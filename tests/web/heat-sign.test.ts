@@ -1,0 +1,67 @@
+import { describe, expect, test } from 'vitest'
+import { encodedTone, heatLevelOn, heatTone, luminanceAt } from '../../web/material/heat-tone.ts'
+import { SUBSTANCE_NAMES } from '../../web/material/substances.ts'
+import { heatKind, heatNode, heatPaint } from '../../web/scene/signs/heat-paint.ts'
+import { firstBench } from '../../web/store/bench.ts'
+import { partHeat } from '../../web/store/part-heat.ts'
+import { bootCleaner, classroomModel, ventOpener } from '../support/machines.ts'
+
+describe('tones', () => {
+  test('lightness 50 is 18.4 % of white: CIE 15, CIELAB', () => {
+    expect(luminanceAt(100)).toBeCloseTo(1, 9)
+    expect(luminanceAt(50)).toBeCloseTo(0.1842, 4)
+    expect(luminanceAt(0)).toBe(0)
+  })
+  test.each(['light', 'dark'] as const)('go one way only, in even steps of lightness: %s', (theme) => {
+    const lightness = (Y: number) => 116 * Math.cbrt(Y) - 16
+    const at = Array.from({ length: 11 }, (_, i) => lightness(heatTone(i / 10, theme)))
+    const steps = at.slice(1).map((L, i) => L - at[i]!)
+    for (const step of steps) expect(step).toBeCloseTo(steps[0]!, 6)
+    expect(Math.sign(steps[0]!)).toBe(theme === 'light' ? -1 : 1)
+    expect(Math.abs(steps[0]!)).toBeGreaterThan(6)
+  })
+  test('mid grey 0.2140 is encoded as one half: IEC 61966-2-1', () => {
+    const level = Array.from({ length: 1001 }, (_, i) => i / 1000).find(
+      (each) => heatTone(each, 'light') < 0.214,
+    )!
+    expect(encodedTone(level, 'light')).toBeCloseTo(0.5, 2)
+  })
+  test('beyond its ends the scale stays there', () => {
+    expect([10, 21, 75.5, 130, 300].map((T) => heatLevelOn(T, 21, 130))).toEqual([0, 0, 0.5, 1, 1])
+  })
+})
+
+describe('which part has which temperature', () => {
+  test('winding and commutator are the winding, worm and shaft are not computed', () => {
+    expect(heatNode('rotor', 'enamelledWire')).toBe('winding')
+    expect(heatNode('rotor', 'copper')).toBe('winding')
+    expect(heatNode('rotor', 'wormSteel')).toBe('air')
+    expect(heatNode('motor', 'motorCan')).toBe('case')
+    expect(heatNode('motor', 'ferrite')).toBe('case')
+    expect(heatNode(heatKind('leftWheel'), 'nylon')).toBe('air')
+  })
+  test('marks keep their paint', () => {
+    const paint = heatPaint()
+    paint.setHeat({ winding: 130, case: 80, air: 20, from: 20, to: 130, seconds: null }, 'light')
+    const tones = paint.materials.rotor.uniforms['tones']!.value as { getHexString(): string; r: number }[]
+    expect(tones[SUBSTANCE_NAMES.indexOf('wormPaint')]!.getHexString()).toBe('d55e00')
+    expect(tones[SUBSTANCE_NAMES.indexOf('enamelledWire')]!.r).toBeCloseTo(heatTone(1, 'light'), 9)
+    expect(tones[SUBSTANCE_NAMES.indexOf('wormSteel')]!.r).toBeCloseTo(heatTone(0, 'light'), 9)
+    paint.dispose()
+  })
+})
+
+describe('what the stage shows', () => {
+  const look = { machine: bootCleaner, seconds: 720, winding: 60, case: 40 }
+  test('the moment that is looked at, of that machine only', () => {
+    expect(partHeat(bootCleaner, firstBench, look)).toMatchObject({ winding: 60, case: 40, seconds: 720 })
+    expect(partHeat(ventOpener, firstBench, look)).toMatchObject({ winding: 20, case: 20, seconds: null })
+  })
+  test('otherwise as warm as the bench says, on a scale from the air to the class', () => {
+    const heat = partHeat(bootCleaner, { winding: 80, magnet: 50 }, null)
+    expect(heat).toEqual({ winding: 80, case: 50, air: 21, from: 21, to: 130, seconds: null })
+  })
+  test('a machine without heat shows none', () => {
+    expect(partHeat(classroomModel, firstBench, null)).toBeNull()
+  })
+})
