@@ -111,3 +111,22 @@ test('numbers are written as they are read', () => {
   expect(signedCurrent(0.45)).toBe('+0.450 A')
   expect(signedCurrent(-0.45)).toBe('−0.450 A')
 })
+
+test('the cord winder sparks most at its highest setting under load, and there its coils decide', () => {
+  const machine = brushed(cordWinder)
+  const points = [...settingPoints(machine, compileDrive(machine), 1)]
+  const worst = points.reduce((a, b) => (b.figures!.worse > a.figures!.worse ? b : a))
+  expect(worst.setting).toBe(machine.control.steps.length - 1)
+  expect(worst.figures!.decides).toBe('turning over')
+  expect(points[0]!.figures!.worse).toBeLessThan(worst.figures!.worse / 2)
+})
+
+test('under load a brush wears faster than without, although it slides more slowly', () => {
+  const machine = brushed(bootCleaner)
+  const points = [...settingPoints(machine, compileDrive(machine), 1)]
+  for (const free of points.filter(({ load }) => load === 0)) {
+    const loaded = points.find(({ load, setting }) => load === 1 && setting === free.setting)!
+    expect(loaded.figures!.slidingSpeed).toBeLessThan(free.figures!.slidingSpeed)
+    expect(loaded.figures!.life).toBeLessThan(free.figures!.life)
+  }
+})

@@ -1,16 +1,14 @@
 /** The commutator seen close: brushes, bars and coils, in step with the machine and turned by hand. */
-import { type KeyboardEvent, type PointerEvent, type RefObject, useEffect, useMemo, useRef } from 'react'
+import { type RefObject, useEffect, useMemo, useRef, useState } from 'react'
 import { ChartActions } from '../chart/ChartActions.tsx'
-import { beginDrag, dragTo, endDrag, turnByHand } from '../frame/frame.ts'
-import { useView, useWorkshop } from '../frame/workshop.ts'
-import { lookFrom } from '../panel/stage-look.ts'
-import { alternates, type BrushedMachine } from './brushes-state.ts'
+import { useWorkshop } from '../frame/workshop.ts'
+import { HandSlider, Steps } from './BrushesHand.tsx'
 import type { BrushNow } from './brushes-now.ts'
+import { type BrushedMachine, alternates } from './brushes-state.ts'
+import { BrushesTrace, type TraceMark, newTraceMark } from './BrushesTrace.tsx'
 import { placeText, signedCurrent } from './brushes-words.ts'
-import { BrushesTrace, type TraceMark } from './BrushesTrace.tsx'
-import { type Commutator, DEGREE, coilPart, coilTrace, commutatorOf, ticksToBar } from './commutator.ts'
+import { type Commutator, coilPart, coilTrace, commutatorOf } from './commutator.ts'
 import type { CommutatorMoment } from './commutator-picture.ts'
-import { stripScale } from './commutator-strip.ts'
 import { attachCommutator } from './commutator-surface.ts'
 
 interface CommutatorProps {
@@ -18,10 +16,7 @@ interface CommutatorProps {
   readonly now: BrushNow
 }
 
-const TURN = 2 * Math.PI
-const DEGREES = 360 / TURN
-/** Time for one turn by the buttons, so that a coil is seen on its way under a brush [s] */
-const SECONDS_A_TURN = 14
+const DEGREES = 180 / Math.PI
 
 export function BrushesCommutator({ machine, now }: CommutatorProps) {
   const commutator = useMemo(() => commutatorOf(machine.brushes), [machine])
@@ -30,7 +25,7 @@ export function BrushesCommutator({ machine, now }: CommutatorProps) {
   const words = useRef<HTMLOutputElement>(null)
   const slider = useRef<HTMLDivElement>(null)
   const trace = useRef<SVGSVGElement>(null)
-  const mark = useRef<TraceMark>({ place: null })
+  const [mark] = useState(newTraceMark)
   useCommutator({ round, strip, words, slider, mark }, commutator, machine, now)
   const alternating = alternates(machine)
   return (
@@ -90,7 +85,7 @@ interface Surfaces {
   readonly strip: RefObject<HTMLCanvasElement | null>
   readonly words: RefObject<HTMLOutputElement | null>
   readonly slider: RefObject<HTMLDivElement | null>
-  readonly mark: RefObject<TraceMark>
+  readonly mark: TraceMark
 }
 
 /** Words change no more often than this while it turns [ms]. */
@@ -114,7 +109,7 @@ function useCommutator(
     let told = 0
     const onMoved = ({ angle, sense, bars, followed }: CommutatorMoment, still: boolean) => {
       const seen = bars && followed
-      mark.current.place?.(angle * DEGREES, seen)
+      mark.place(angle * DEGREES, seen)
       const at = performance.now()
       if (!still && at - told < WORDS_EVERY) return
       told = at
@@ -135,93 +130,4 @@ function useCommutator(
       onMoved,
     })
   }, [round, strip, words, slider, mark, commutator, machine, flow, frame])
-}
-
-interface HandSliderProps {
-  readonly commutator: Commutator
-  readonly strip: RefObject<HTMLCanvasElement | null>
-  readonly slider: RefObject<HTMLDivElement | null>
-}
-
-/** The strip is a slider: by degrees, by bars, or dragged along. */
-function HandSlider({ commutator, strip, slider }: HandSliderProps) {
-  const { frame } = useWorkshop()
-  const from = useRef<number | null>(null)
-  const bar = (by: 1 | -1) => turnByHand(frame, ticksToBar(commutator, frame.state.turns, by), SECONDS_A_TURN)
-  const degree = (by: 1 | -1) => turnByHand(frame, by * DEGREE)
-  const keys: Readonly<Record<string, () => void>> = {
-    ArrowRight: () => degree(1),
-    ArrowUp: () => degree(1),
-    ArrowLeft: () => degree(-1),
-    ArrowDown: () => degree(-1),
-    PageUp: () => bar(1),
-    PageDown: () => bar(-1),
-  }
-  const press = (event: KeyboardEvent) => {
-    const act = keys[event.key]
-    if (!act) return
-    event.preventDefault()
-    event.stopPropagation()
-    act()
-  }
-  const follow = (event: PointerEvent<HTMLDivElement>) => {
-    if (from.current === null) return
-    const scale = stripScale(event.currentTarget.clientWidth, commutator)
-    dragTo(frame, (event.clientX - from.current) / scale / TURN)
-  }
-  const letGo = () => {
-    if (from.current === null) return
-    from.current = null
-    endDrag(frame)
-  }
-  return (
-    <div
-      ref={slider}
-      className="brushes-hand"
-      role="slider"
-      tabIndex={0}
-      aria-label="Turn the commutator by hand"
-      aria-valuemin={-180}
-      aria-valuemax={180}
-      aria-valuenow={0}
-      onKeyDown={press}
-      onPointerDown={(event) => {
-        event.currentTarget.setPointerCapture(event.pointerId)
-        from.current = event.clientX
-        beginDrag(frame)
-      }}
-      onPointerMove={follow}
-      onPointerUp={letGo}
-      onPointerCancel={letGo}
-    >
-      <canvas ref={strip} />
-    </div>
-  )
-}
-
-function Steps({ commutator }: { readonly commutator: Commutator }) {
-  const { frame, view } = useWorkshop()
-  const picture = useView(({ plan }) => plan === 'no' || plan === 'chosen')
-  const near = useView((state) => state.view.name === 'commutator' && state.camera === null)
-  const step = (by: 1 | -1) =>
-    turnByHand(frame, ticksToBar(commutator, frame.state.turns, by), SECONDS_A_TURN)
-  return (
-    <div className="brushes-steps">
-      <button type="button" className="button" onClick={() => step(-1)}>
-        One bar back
-      </button>
-      <button type="button" className="button" onClick={() => step(1)}>
-        One bar on
-      </button>
-      {picture && (
-        <button
-          type="button"
-          className="button"
-          onClick={() => view.setState((state) => lookFrom(state, near ? 'gears' : 'commutator'))}
-        >
-          {near ? 'Back to the gears' : 'Look at it near'}
-        </button>
-      )}
-    </div>
-  )
 }

@@ -48,7 +48,7 @@ export function BrushesSettings({ machine, now }: SettingsProps) {
           lines={lines}
           spots={[{ name: 'now', x: setting + 1, y: now.figures.worse, filled: true }]}
           figure={figure}
-          over={(area) => <Names lines={lines} area={area} />}
+          over={overlay(lines)}
         />
       </div>
       {points.length < steps * loads.length && <p role="status">Working out the settings.</p>}
@@ -111,6 +111,8 @@ export function settingColumns(
     ...column('life of the brushes [h]', ({ life }) => life),
   ]
 }
+
+const overlay = (lines: readonly Line[]) => (area: PlotArea) => <Names lines={lines} area={area} />
 
 /** Each line is named at its right end. */
 function Names({

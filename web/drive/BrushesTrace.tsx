@@ -6,9 +6,31 @@ import { useWidth } from '../chart/use-width.ts'
 import { quantityText } from '../instrument/reading-text.ts'
 import { type Commutator, coilTrace } from './commutator.ts'
 
-/** Moves the mark to an angle [deg], or hides it; null while there is no trace. */
+/** The mark on the trace, moved in the frame and not by rendering. */
 export interface TraceMark {
-  place: ((degrees: number, shown: boolean) => void) | null
+  /** Moves it to an angle [deg], or hides it. */
+  place(degrees: number, shown: boolean): void
+  /** Names what draws it, at once and from then on; returns the way to let go again. */
+  drawnBy(draw: (degrees: number, shown: boolean) => void): () => void
+}
+
+export function newTraceMark(): TraceMark {
+  let [degrees, shown] = [0, false]
+  let drawn: ((degrees: number, shown: boolean) => void) | null = null
+  return {
+    place(to, seen) {
+      degrees = to
+      shown = seen
+      drawn?.(degrees, shown)
+    },
+    drawnBy(draw) {
+      drawn = draw
+      draw(degrees, shown)
+      return () => {
+        if (drawn === draw) drawn = null
+      }
+    },
+  }
 }
 
 interface TraceProps {
@@ -16,7 +38,7 @@ interface TraceProps {
   /** Of the armature [A] */
   readonly current: number
   readonly flow: 1 | -1 | 0
-  readonly mark: RefObject<TraceMark>
+  readonly mark: TraceMark
   readonly figure: RefObject<SVGSVGElement | null>
 }
 
@@ -46,16 +68,20 @@ export function BrushesTrace({ commutator, current, flow, mark, figure }: TraceP
         ]}
         lines={[{ name: 'coil', x: trace.x, y: trace.y }]}
         figure={figure}
-        over={(area) => (
-          <>
-            <BrushNames area={area} />
-            <Mark area={area} trace={trace} mark={mark} />
-          </>
-        )}
+        over={overlay(trace, mark)}
       />
     </div>
   )
 }
+
+type Trace = ReturnType<typeof coilTrace>
+
+const overlay = (trace: Trace, mark: TraceMark) => (area: PlotArea) => (
+  <>
+    <BrushNames area={area} />
+    <Mark area={area} trace={trace} mark={mark} />
+  </>
+)
 
 const NAMES = [
   { name: 'left brush', at: -HALF_TURN, anchor: 'start' },
@@ -73,29 +99,22 @@ function BrushNames({ area: { across, up } }: { readonly area: PlotArea }) {
 
 interface MarkProps {
   readonly area: PlotArea
-  readonly trace: { readonly x: Float64Array; readonly y: Float64Array }
-  readonly mark: RefObject<TraceMark>
+  readonly trace: Trace
+  readonly mark: TraceMark
 }
 
 function Mark({ area: { across, up }, trace, mark }: MarkProps) {
   const group = useRef<SVGGElement>(null)
-  const last = useRef({ degrees: 0, shown: false })
-  useEffect(() => {
-    const held = mark.current
-    const place = (degrees: number, shown: boolean) => {
-      last.current.degrees = degrees
-      last.current.shown = shown
-      const x = toPixel(across, degrees)
-      const y = toPixel(up, valueAlong(trace.x, trace.y, degrees))
-      group.current?.setAttribute('transform', `translate(${x.toFixed(1)} ${y.toFixed(1)})`)
-      group.current?.setAttribute('visibility', shown ? 'visible' : 'hidden')
-    }
-    held.place = place
-    place(last.current.degrees, last.current.shown)
-    return () => {
-      if (held.place === place) held.place = null
-    }
-  })
+  useEffect(
+    () =>
+      mark.drawnBy((degrees, shown) => {
+        const x = toPixel(across, degrees)
+        const y = toPixel(up, valueAlong(trace.x, trace.y, degrees))
+        group.current?.setAttribute('transform', `translate(${x.toFixed(1)} ${y.toFixed(1)})`)
+        group.current?.setAttribute('visibility', shown ? 'visible' : 'hidden')
+      }),
+    [across, up, trace, mark],
+  )
   return (
     <g ref={group}>
       <circle className="plot-spot filled" r="6" />

@@ -18,8 +18,6 @@ export interface Pen {
   readonly height: number
 }
 
-export const NO_DASH: number[] = []
-
 const MOST_RATIO = 3
 
 /** Fits the canvas to its place on the page; null while it has none. */

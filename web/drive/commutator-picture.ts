@@ -1,6 +1,7 @@
 /** The commutator seen from the worm, with brushes, armature and poles. Nothing is made anew in a frame. */
 import { type Commutator, coilPart } from './commutator.ts'
-import { NO_DASH, type Pen, arrowHead } from './commutator-pen.ts'
+import { RING, drawBrush } from './commutator-brush.ts'
+import { type Pen, arrowHead } from './commutator-pen.ts'
 
 /** What is drawn: where the followed coil is, and how it stands with power and with the eye. */
 export interface CommutatorMoment {
@@ -27,9 +28,6 @@ export interface RoundContent {
 /** Radii, in half the height */
 const SHAFT = 0.13
 const HOLE = 0.2
-const RING = 0.4
-const BRUSH = 0.52
-const HOLDER = 0.63
 const SLOTS = 0.74
 const POLE = { inner: 0.84, outer: 0.99, half: 0.8 }
 const QUARTER = Math.PI / 2
@@ -46,9 +44,13 @@ export function drawRound(pen: Pen, { commutator, poles, signs }: RoundContent, 
   ctx.translate(width / 2, height / 2)
   drawPoles(pen, unit, poles)
   drawConductors(pen, unit, commutator, at)
-  if (at.followed) drawLeads(pen, unit, commutator, at)
+  if (at.followed && at.bars) {
+    drawLead(pen, unit, commutator, at, 1)
+    drawLead(pen, unit, commutator, at, -1)
+  }
   drawRing(pen, unit, commutator, at)
-  for (const side of [1, -1] as const) drawBrush(pen, unit, commutator, side, signs ? side * at.flow : 0)
+  drawBrush(pen, unit, commutator, 1, signs ? at.flow : 0)
+  drawBrush(pen, unit, commutator, -1, signs ? -at.flow : 0)
   drawTurning(pen, unit, at.sense)
   ctx.restore()
 }
@@ -59,6 +61,11 @@ function sector(ctx: CanvasRenderingContext2D, inner: number, outer: number, fro
   ctx.arc(0, 0, outer, -from, -to, true)
   ctx.arc(0, 0, inner, -to, -from)
   ctx.closePath()
+}
+
+function circle(ctx: CanvasRenderingContext2D, radius: number): void {
+  ctx.beginPath()
+  ctx.arc(0, 0, radius, 0, 2 * Math.PI)
 }
 
 function drawPoles({ ctx, colours }: Pen, unit: number, poles: readonly [string, string]): void {
@@ -132,24 +139,27 @@ function drawConductor(
   ctx.stroke()
 }
 
-/** From the two bars of the followed coil out to its two sides. */
-function drawLeads({ ctx, colours }: Pen, unit: number, { pitch }: Commutator, at: CommutatorMoment): void {
-  if (!at.bars) return
+/** From one bar of the followed coil out to the side that is a quarter turn on, or back. */
+function drawLead(
+  { ctx, colours }: Pen,
+  unit: number,
+  { pitch }: Commutator,
+  at: CommutatorMoment,
+  side: 1 | -1,
+): void {
+  const begin = at.angle + (side * pitch) / 2
+  const end = at.angle + side * QUARTER
   ctx.strokeStyle = colours.ink
   ctx.lineWidth = 2.2
-  for (const side of [1, -1] as const) {
-    const begin = at.angle + (side * pitch) / 2
-    const end = at.angle + side * QUARTER
-    ctx.beginPath()
-    for (let i = 0; i <= LEAD_POINTS; i++) {
-      const t = i / LEAD_POINTS
-      const radius = unit * (RING + (SLOTS - 0.095 - RING) * t)
-      const angle = begin + (end - begin) * t * t * (3 - 2 * t)
-      if (i === 0) ctx.moveTo(radius * Math.cos(angle), -radius * Math.sin(angle))
-      else ctx.lineTo(radius * Math.cos(angle), -radius * Math.sin(angle))
-    }
-    ctx.stroke()
+  ctx.beginPath()
+  for (let i = 0; i <= LEAD_POINTS; i++) {
+    const t = i / LEAD_POINTS
+    const radius = unit * (RING + (SLOTS - 0.095 - RING) * t)
+    const angle = begin + (end - begin) * t * t * (3 - 2 * t)
+    if (i === 0) ctx.moveTo(radius * Math.cos(angle), -radius * Math.sin(angle))
+    else ctx.lineTo(radius * Math.cos(angle), -radius * Math.sin(angle))
   }
+  ctx.stroke()
 }
 
 function drawRing({ ctx, colours }: Pen, unit: number, commutator: Commutator, at: CommutatorMoment): void {
@@ -160,11 +170,10 @@ function drawRing({ ctx, colours }: Pen, unit: number, commutator: Commutator, a
     sector(ctx, HOLE * unit, RING * unit, 0, 2 * Math.PI - 1e-3)
     ctx.fillStyle = colours.flow
     ctx.fill()
-    for (const radius of [HOLE, RING]) {
-      ctx.beginPath()
-      ctx.arc(0, 0, radius * unit, 0, 2 * Math.PI)
-      ctx.stroke()
-    }
+    circle(ctx, HOLE * unit)
+    ctx.stroke()
+    circle(ctx, RING * unit)
+    ctx.stroke()
   }
   for (let bar = 0; at.bars && bar < bars; bar++) {
     const from = at.angle + bar * pitch
@@ -175,62 +184,9 @@ function drawRing({ ctx, colours }: Pen, unit: number, commutator: Commutator, a
     ctx.fill()
     ctx.stroke()
   }
-  ctx.beginPath()
-  ctx.arc(0, 0, SHAFT * unit, 0, 2 * Math.PI)
+  circle(ctx, SHAFT * unit)
   ctx.fillStyle = colours.panel
   ctx.fill()
-  ctx.stroke()
-}
-
-/** `sign` - +1 where the current comes from this brush, -1 where it goes to it, 0 for neither. */
-function drawBrush(
-  { ctx, colours }: Pen,
-  unit: number,
-  { arc }: Commutator,
-  side: 1 | -1,
-  flow: number,
-): void {
-  const half = Math.min(RING * Math.sin(Math.min(arc / 2, QUARTER)), RING) * unit
-  const face = RING * Math.cos(Math.min(arc / 2, QUARTER)) * unit
-  ctx.fillStyle = colours.ink
-  ctx.beginPath()
-  ctx.moveTo(side * face, -half)
-  ctx.lineTo(side * BRUSH * unit, -half)
-  ctx.lineTo(side * BRUSH * unit, half)
-  ctx.lineTo(side * face, half)
-  if (side > 0) ctx.arc(0, 0, (RING + 0.008) * unit, arc / 2, -arc / 2, true)
-  else ctx.arc(0, 0, (RING + 0.008) * unit, Math.PI - arc / 2, Math.PI + arc / 2)
-  ctx.fill()
-  drawSpring(ctx, side * BRUSH * unit, side * HOLDER * unit, 0.7 * half, colours.ink)
-  ctx.beginPath()
-  ctx.moveTo(side * HOLDER * unit, -half - 3)
-  ctx.lineTo(side * HOLDER * unit, half + 3)
-  ctx.lineWidth = 3
-  ctx.stroke()
-  if (flow === 0) return
-  ctx.fillStyle = colours.ink
-  ctx.font = colours.sign
-  ctx.fillText(flow > 0 ? '\u2212' : '+', side * 0.5 * unit, half + 11)
-}
-
-const COILS = 3.5
-
-function drawSpring(
-  ctx: CanvasRenderingContext2D,
-  from: number,
-  to: number,
-  half: number,
-  ink: string,
-): void {
-  ctx.strokeStyle = ink
-  ctx.lineWidth = 1.6
-  ctx.setLineDash(NO_DASH)
-  ctx.beginPath()
-  ctx.moveTo(from, 0)
-  const steps = 2 * COILS
-  for (let i = 1; i < steps; i++)
-    ctx.lineTo(from + ((to - from) * i) / steps, (i % 2 === 0 ? 1 : -1) * Math.min(half, 7))
-  ctx.lineTo(to, 0)
   ctx.stroke()
 }
 

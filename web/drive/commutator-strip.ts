@@ -1,6 +1,6 @@
 /** The bars under the right brush, rolled out flat: a positive turn moves them to the right. */
 import { type Commutator, coilPart } from './commutator.ts'
-import { NO_DASH, type Pen, arrowHead } from './commutator-pen.ts'
+import { type Pen, arrowHead } from './commutator-pen.ts'
 import type { CommutatorMoment } from './commutator-picture.ts'
 
 /** Bars that are to be seen, and the most of the width that the brush may take */
@@ -88,7 +88,6 @@ function drawCoil(
   ctx.strokeStyle = followed ? colours.ink : sharp ? colours.faint : colours.control
   ctx.fillStyle = ctx.strokeStyle
   ctx.lineWidth = THIN + (THICK - THIN) * Math.abs(part) * (followed ? 1 : 0.6)
-  ctx.setLineDash(NO_DASH)
   ctx.beginPath()
   ctx.moveTo(x - reach, top)
   ctx.lineTo(x - reach, bottom - round)

@@ -69,8 +69,8 @@ function brushGearPoints({ radius, commutatorFront, commutatorBack }: MotorLayou
   return boxPoints(
     -1.15 * radius,
     1.15 * radius,
-    -0.4 * radius,
-    0.5 * radius,
+    -0.5 * radius,
+    1.1 * radius,
     commutatorBack,
     commutatorFront,
   )

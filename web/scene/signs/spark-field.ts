@@ -37,7 +37,7 @@ export const newSparkField = (seed: number): SparkField => ({
 })
 
 /** How far the index is on its way from dark to most, 0 to 1. */
-export const sparkPart = (index: number): number => Math.max(0, Math.min(1, (index - DARK) / (MOST - DARK)))
+const sparkPart = (index: number): number => Math.max(0, Math.min(1, (index - DARK) / (MOST - DARK)))
 
 /** Bits without pattern from three whole numbers: the finisher of MurmurHash3 (A. Appleby, public domain). */
 function mixedBits(seed: number, cycle: number, point: number): number {
