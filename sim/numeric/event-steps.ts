@@ -125,10 +125,17 @@ export function advance(run: EventRun, until: number): void {
     takeStep(stepper, system)
     run.steps++
     if (stepper.error <= 1) finishStep(run)
-    else run.stride = stepper.span * stepFactor(stepper.error)
+    else shorten(run)
   }
   run.limit = y[TIME]!
   if (y[TIME]! >= system.clock.nextInstant) arrive(run)
+}
+
+/** Throws where no step is short enough: then the equations have no solution there, which is a mistake in them. */
+function shorten(run: EventRun): void {
+  const { span, error, y } = run.stepper
+  if (y[TIME]! + span === y[TIME]) throw new Error(`no step leads on from time ${y[TIME]}`)
+  run.stride = span * stepFactor(error)
 }
 
 /** Sets the length of the next step; one that nearly reaches the limit leaves no sliver before it. */

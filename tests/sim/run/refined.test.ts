@@ -7,6 +7,7 @@ import { advance } from '../../../sim/numeric/event-steps.ts'
 import { refinedPoint } from '../../../sim/run/refined.ts'
 import { createRun } from '../../../sim/run/waveform.ts'
 import { steadyWave } from '../../../sim/run/waveform-steady.ts'
+import { CAPACITOR } from '../../../sim/electric/wave-network.ts'
 import { ANGLE } from '../../../sim/run/waveform-state.ts'
 import { bootCleaner, classroomModel, cordWinder, ventOpener } from '../../support/machines.ts'
 import { near, relativelyNear } from '../../support/near.ts'
@@ -116,4 +117,38 @@ test('the waves of the boot cleaner hold the laws of its parts at every sample',
   }
   const mean = wave.motorCurrent.subarray(1).reduce((sum, i) => sum + i, 0) / 500
   near(mean, refinedPoint(drive, both(4, 1))!.currentMean, 1e-3)
+})
+
+test('the current from the socket has the size that cycle means give it, with what the core takes', () => {
+  const drive = compileDrive(bootCleaner)
+  const { wave } = steadyWave(drive, both(4, 0), 1, 20_001)!
+  const square = wave.lineCurrent.subarray(1).reduce((sum, i) => sum + i * i, 0) / 20_000
+  relativelyNear(Math.sqrt(square), operatingPoint(drive, both(4, 0))!.reading.wallCurrent, 5e-3)
+})
+
+test('a chopper behind a capacitor, taken at its mean, runs as fast as the same one switched', () => {
+  const machine: Machine = {
+    ...bootCleaner,
+    transformer: null,
+    supply: { kind: 'mains', voltage: 24, frequency: 50, resistance: 1.15 },
+    rectifier: { ...bootCleaner.rectifier!, capacitance: 2200, bleedResistance: 10 },
+    control: {
+      kind: 'chopper',
+      frequency: 4,
+      switchDrop: 0.3,
+      freewheelDrop: 0.6,
+      steps: [{ duty: 60 }],
+    },
+  }
+  const drive = compileDrive(machine)
+  const mean = refinedPoint(drive, firstInput())!
+  const run = createRun(drive, firstInput(), {
+    speed: mean.speed,
+    capacitorVoltage: mean.run.y[CAPACITOR]!,
+    tolerance: 1e-6,
+  })
+  advance(run.events, 0.5)
+  const before = run.y[ANGLE]!
+  advance(run.events, 0.6)
+  relativelyNear((run.y[ANGLE]! - before) / 0.1, mean.speed, 5e-3)
 })

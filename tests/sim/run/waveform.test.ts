@@ -98,3 +98,33 @@ test('a part of the way and the rest lead where the whole way leads, and turns a
   expect(parts.turns.turns).toBe(whole.turns.turns)
   between(whole.turns.turns, 10, 30)
 })
+
+/** The vent opener at standstill on direct current, with just this part of the torque that makes it start. */
+function pushed(part: number, sense: 1 | -1, breakaway: number) {
+  const machine = { ...ventOpener, rotor: { ...ventOpener.rotor, breakaway } }
+  const drive = compileDrive(machine)
+  const load = drive.loads[0]!
+  const active = sense * load.active
+  const dry = breakaway * (load.passive + drive.bearingTorque)
+  const wheel = active + dry
+  const share = wheel > 0 ? 1 / drive.forwardEfficiency : drive.backwardEfficiency
+  const torque = part * ((2 * wheel * share) / drive.ratio + breakaway * drive.frictionTorque)
+  const circuit = drive.circuits[3]!
+  const { winding, source } = circuit
+  const current = torque / winding.emfConstant
+  const emf = current * (winding.resistance + source.resistance) + winding.brushDrop
+  const pushedDrive = { ...drive, circuits: [{ ...circuit, chopper: null, source: { ...source, emf } }] }
+  const run = createRun(pushedDrive, { ...firstInput(), sense })
+  advanceRun(run, 0.2)
+  return Math.abs(speedOf(run))
+}
+
+test.each([1, 1.5])(
+  'just below the torque to start it stays, just above it goes, friction held %d-fold',
+  (hold) => {
+    for (const sense of [1, -1] as const) {
+      expect(pushed(0.999, sense, hold)).toBe(0)
+      expect(pushed(1.001, sense, hold)).toBeGreaterThan(0)
+    }
+  },
+)
