@@ -10,6 +10,8 @@ import { solveTorque } from './torque.ts'
  * beyond which lies nothing.
  */
 const MOST_DOUBLINGS = 23
+/** A series motor knows no such end, but 2^17 rad/s, over a million turns a minute, no rotor holds together. */
+const MOST_SERIES_DOUBLINGS = 17
 const SLICES = 64
 
 /**
@@ -67,7 +69,9 @@ function outermostRest(drive: Drive, input: DriveInput, motion: number): number 
   const curve: Curve = { at: (size) => surplus(drive, input, motion, size) }
   let high = 1
   let short = curve.at(high)
-  for (let i = 0; i < MOST_DOUBLINGS && short > 0; i++) {
+  const isSeries = drive.circuits[input.setting]?.winding.kind === 'universal'
+  const most = isSeries ? MOST_SERIES_DOUBLINGS : MOST_DOUBLINGS
+  for (let i = 0; i < most && short > 0; i++) {
     high *= 2
     short = curve.at(high)
   }

@@ -49,13 +49,37 @@ const NEAR = 1e-13
  * is held; the start is sought from which it ends half a period later (secant).
  */
 export function solveSeries(cycle: CurrentCycle, circuit: SeriesCircuit): boolean {
-  const { pulse, firing, isHalfWave } = circuit
+  const { pulse, firing, isHalfWave, hasTriac } = circuit
   clearCycle(cycle)
   pulse.from = firing
   if (pulse.emf * Math.sin(firing) < pulse.drops * (1 - Number.EPSILON)) return true
-  if (!followPulse(pulse)) return false
-  if (!isHalfWave && pulse.to > firing + Math.PI && !repeat(pulse)) return false
-  fill(cycle, circuit)
+  if (!followPulse(pulse)) {
+    if (!excite(cycle, pulse)) return false
+  } else if (!isHalfWave && pulse.to > firing + Math.PI && !repeat(pulse)) return false
+  else fill(cycle, circuit)
+  if (isHalfWave) cycle.rectifiedMean = cycle.mean
+  if (hasTriac) cycle.switchMean = cycle.mean
+  return true
+}
+
+/**
+ * A series motor that is turned the wrong way so fast that its pulses do not end excites itself: a direct current with
+ * R i + V0 = k0 |w| i/(1 + i/is), on which the mains only puts a ripple, which is left out. False where it does not.
+ */
+function excite(cycle: CurrentCycle, { winding, resistance, drops, speed }: SeriesPulse): boolean {
+  const { emfConstant, saturationCurrent: is } = winding
+  const surplus = -emfConstant * speed - resistance - drops / is
+  const root = surplus * surplus - (4 * drops * resistance) / is
+  if (!(surplus > 0 && root >= 0)) return false
+  const i = ((surplus + Math.sqrt(root)) * is) / (2 * resistance)
+  if (!Number.isFinite(i)) return false
+  cycle.mean = i
+  cycle.square = i * i
+  cycle.peak = i
+  cycle.conducting = 1
+  cycle.torque = (emfConstant * i * i) / (1 + i / is)
+  cycle.motorVoltage = (resistance - winding.resistance) * i + drops - winding.brushDrop
+  cycle.sourceSquare = i * i
   return true
 }
 
@@ -75,7 +99,7 @@ function repeat(pulse: SeriesPulse): boolean {
   return false
 }
 
-function fill(cycle: CurrentCycle, { pulse, isHalfWave, hasTriac }: SeriesCircuit): void {
+function fill(cycle: CurrentCycle, { pulse, isHalfWave }: SeriesCircuit): void {
   const { sums, winding } = pulse
   const angle = isHalfWave ? 2 * Math.PI : Math.PI
   cycle.mean = sums[OF_CURRENT]! / angle
@@ -87,6 +111,4 @@ function fill(cycle: CurrentCycle, { pulse, isHalfWave, hasTriac }: SeriesCircui
   cycle.sourceSquare = cycle.square
   cycle.sourcePower = (pulse.emf * sums[OF_SINE]!) / angle
   cycle.sourceQuadrature = (pulse.emf * sums[OF_COSINE]!) / angle
-  if (isHalfWave) cycle.rectifiedMean = cycle.mean
-  if (hasTriac) cycle.switchMean = cycle.mean
 }

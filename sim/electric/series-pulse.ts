@@ -13,9 +13,13 @@ export interface SeriesPulse {
   readonly resistance: number
   /** All constant voltages against the current [V] */
   readonly drops: number
+  /** [rad/s] */
+  readonly angularFrequency: number
   /** Unsaturating and saturating reactance [ohm] */
   readonly reactance: number
   readonly fieldReactance: number
+  /** The unsaturating one in use, raised where the current would follow faster than any step of the mains [ohm] */
+  heldReactance: number
   /** Ordinary size of current [A] */
   readonly size: number
   /** Worm speed [rad/s] */
@@ -57,6 +61,8 @@ const LAST_TERM = 1e-14
 const LONGEST = 0.7 // [rad]
 /** Pieces in which no pulse of a machine in range ends are given up. */
 const MOST_PIECES = 2000
+/** Shorter time constants are held back to this length, as elsewhere where waves are followed [s]. Our choice. */
+const LEAST_TIME = 20e-6
 const MOST_ROUNDS = 60
 
 /** Nodes and weights of Gauss and Legendre's rule of ten points, its half. Source: M. Abramowitz & I. A. Stegun, Handbook of Mathematical Functions, table 25.4 (from memory). */
@@ -79,8 +85,10 @@ export function newSeriesPulse(circuit: Circuit, winding: SeriesWinding): Series
     emf: source.emf,
     resistance,
     drops: winding.brushDrop + diodeDrops + (triac?.drop ?? 0),
+    angularFrequency: omega,
     reactance,
     fieldReactance,
+    heldReactance: reactance,
     size: source.emf / Math.hypot(resistance, reactance + fieldReactance),
     speed: 0,
     from: 0,
@@ -105,7 +113,9 @@ export function followPulse(pulse: SeriesPulse): boolean {
   pulse.peak = 0
   pulse.x = pulse.from
   pulse.current[0] = 0
-  for (let piece = 0; piece < MOST_PIECES; piece++) {
+  const against = pulse.resistance + pulse.winding.emfConstant * Math.abs(pulse.speed)
+  pulse.heldReactance = Math.max(pulse.reactance, pulse.angularFrequency * LEAST_TIME * against)
+  for (let piece = 0; piece < MOST_PIECES && pulse.x < pulse.from + 2 * Math.PI; piece++) {
     expand(pulse)
     const ends = valueAtEnd(pulse) <= 0
     if (ends) findEnd(pulse)
@@ -132,7 +142,7 @@ function expand(pulse: SeriesPulse): void {
   g[0] = 1 / (1 + a[0]! / is)
   q[0] = g[0] * g[0]
   m[0] = a[0]! * g[0]
-  const first = pulse.reactance + pulse.fieldReactance * q[0]
+  const first = pulse.heldReactance + pulse.fieldReactance * q[0]
   for (let n = 0; n < ORDER; n++) {
     if (n > 0) saturate(pulse, n)
     let left = pulse.emf * s[n]! - pulse.resistance * a[n]! - emfSlope * m[n]!
