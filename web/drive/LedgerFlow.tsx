@@ -15,9 +15,11 @@ interface LedgerFlowProps {
 }
 
 /** Room for a part's words, for what turns off, and the least and most that the stream may take [px] */
-const WORDS = 222
+const LEAST_WORDS = 186
+const MOST_WORDS = 222
+const WORDS_PART = 0.62
 const STUB = 22
-const NARROWEST = 84
+const NARROWEST = 44
 const BROADEST = 250
 /** How far the numbers stand from where their names begin, at most */
 const FARTHEST = 260
@@ -27,7 +29,8 @@ const FOOT = 26
 
 export function LedgerFlow({ ledger, full, width, label, figure }: LedgerFlowProps) {
   const hatch = useId()
-  const broad = Math.min(BROADEST, Math.max(NARROWEST, width - WORDS - STUB))
+  const besides = Math.min(MOST_WORDS, Math.max(LEAST_WORDS, WORDS_PART * width))
+  const broad = Math.min(BROADEST, Math.max(NARROWEST, width - besides - STUB))
   const room = { width: broad, row: ROW, top: TOP }
   const flow = ledgerFlow(ledger, full, room)
   const height = flowHeight(ledger, room) + FOOT
