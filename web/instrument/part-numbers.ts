@@ -19,7 +19,7 @@ const number = (name: string, value: number, unit: Unit, formula?: FormulaId): P
   formula ? { name, text: quantityText(value, unit), formula } : { name, text: quantityText(value, unit) }
 const given = (name: string, value: number, unit: string): PartNumber => ({
   name,
-  text: unit === '' ? givenFigure(value) : `${givenFigure(value)} ${unit}`,
+  text: `${givenFigure(value)}${unit === '' || unit === '°' ? '' : ' '}${unit}`,
 })
 
 const wheel =

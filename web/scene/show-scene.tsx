@@ -39,7 +39,7 @@ export function show(stage: Mounted): void {
       motorCut={props.motorCut}
       selected={props.selected}
       lit={props.lit}
-      pluggedIn={props.pluggedIn}
+      pluggedIn={props.pluggedIn && props.apart === 0}
       shadowMap={SHADOW_MAP[quality.level]}
       gearSigns={props.gearSigns}
       misplaced={props.misplaced}
