@@ -26,7 +26,11 @@ export function WavesTable({ lanes, time, a, b, sweep }: WavesTableProps) {
           <CursorHead name="A" under={timeText(a)} />
           <CursorHead name="B" under={timeText(b)} />
           <CursorHead name="B − A" under={timeText(b - a)} rate={rate} />
-          {sweep !== null && <CursorHead name="Now" />}
+          {sweep !== null && (
+            <th scope="col" className="waves-moment-cell">
+              Now
+            </th>
+          )}
         </tr>
       </thead>
       <tbody>
@@ -43,7 +47,7 @@ export function WavesTable({ lanes, time, a, b, sweep }: WavesTableProps) {
               <td className="number">{figureOf(atB, lane.unit)}</td>
               <td className="number">{figureOf(atB - atA, lane.unit)}</td>
               {sweep !== null && (
-                <td className="number">
+                <td className="number waves-moment-cell">
                   <NowCell lane={lane} time={time} span={sweep} />
                 </td>
               )}
@@ -57,7 +61,7 @@ export function WavesTable({ lanes, time, a, b, sweep }: WavesTableProps) {
 
 interface CursorHeadProps {
   readonly name: string
-  readonly under?: string
+  readonly under: string
   /** One over the time between the cursors */
   readonly rate?: string
 }
@@ -66,7 +70,7 @@ function CursorHead({ name, under, rate }: CursorHeadProps) {
   return (
     <th scope="col">
       {name}
-      {under && <span className="number">{under}</span>}
+      <span className="number">{under}</span>
       {rate && <span className="number">1/t {rate}</span>}
     </th>
   )
