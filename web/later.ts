@@ -24,7 +24,9 @@ const loaders = {
   forces: () => import('./gears/ForcesPanel.tsx'),
   timing: () => import('./timing/TimingPanel.tsx'),
   models: () => import('./models/ModelsPanel.tsx'),
-  supply: () => import('./demonstrate/SupplyFields.tsx'),
+  supply: () => import('./demonstrate/DrivePanel.tsx'),
+  choices: () => import('./demonstrate/StageChoices.tsx'),
+  labels: () => import('./demonstrate/StageLabels.tsx'),
   sparks: () => import('./drive/BrushesSparkFeed.tsx'),
   arrows: () => import('./gears/ForceArrowsFeed.tsx'),
   signs: () => import('./scene/signs/GearSigns.tsx'),
@@ -45,7 +47,9 @@ export const ContactPanel = lazy(async () => ({ default: (await loaders.contact(
 export const ForcesPanel = lazy(async () => ({ default: (await loaders.forces()).ForcesPanel }))
 export const TimingPanel = lazy(async () => ({ default: (await loaders.timing()).TimingPanel }))
 export const ModelsPanel = lazy(async () => ({ default: (await loaders.models()).ModelsPanel }))
-export const SupplyFields = lazy(async () => ({ default: (await loaders.supply()).SupplyFields }))
+export const DrivePanel = lazy(async () => ({ default: (await loaders.supply()).DrivePanel }))
+export const StageChoices = lazy(async () => ({ default: (await loaders.choices()).StageChoices }))
+export const StageLabels = lazy(async () => ({ default: (await loaders.labels()).StageLabels }))
 export const StageNote = lazy(async () => ({ default: (await loaders.note()).StageNote }))
 export const KeysSheet = lazy(async () => ({ default: (await loaders.keys()).KeysSheet }))
 export const SparkFeed = lazy(async () => ({ default: (await loaders.sparks()).BrushesSparkFeed }))

@@ -1,9 +1,8 @@
 /** What the bench gives the machine: power, its sense, and what each wheel has to do. */
-import { Suspense } from 'react'
-import { useBench, useMachine, useView, useWorkshop } from '../frame/workshop.ts'
-import { SupplyFields } from '../later.ts'
+import { useBench, useMachine, useWorkshop } from '../frame/workshop.ts'
 import { isReversible } from '../store/bench.ts'
 import type { Side } from '../../sim/gear/gear-numbers.ts'
+import { SupplyFields } from './SupplyFields.tsx'
 
 const JAMMED = 'jammed'
 
@@ -36,7 +35,6 @@ export function DrivePanel() {
   const { bench } = useWorkshop()
   const supply = useMachine((machine) => machine.supply.kind)
   const reversible = useMachine(isReversible)
-  const ready = useView((view) => view.pictureReady || view.plan !== 'no')
   const pluggedIn = useBench((now) => now.pluggedIn)
   const sense = useBench((now) => now.sense)
   const words = supply === 'crank' ? ['Let go of the crank', 'Take the crank'] : ['Unplug', 'Plug in']
@@ -59,7 +57,7 @@ export function DrivePanel() {
           </button>
         )}
       </div>
-      <Suspense>{ready && <SupplyFields />}</Suspense>
+      <SupplyFields />
       {supply === 'mains' && (
         <p className="small">
           A real machine of this kind holds mains voltage. Unplug it before the case is opened, wait until it

@@ -3,14 +3,13 @@ import { Suspense, useEffect, useMemo, useState } from 'react'
 import { useBench, useMachine, useView, useWorkshop } from '../frame/workshop.ts'
 import { drawnBy } from '../frame/frame-state.ts'
 import { beginDrag, dragTo, endDrag, runFrame } from '../frame/frame.ts'
-import { HeatScale } from '../later.ts'
+import { HeatScale, StageLabels } from '../later.ts'
 import { PlanView } from '../instrument/PlanView.tsx'
 import type { StageFrame } from '../scene/stage-props.ts'
 import { requestFrame } from '../scene/ticker.ts'
 import { fillsCanvas } from '../scene/views.ts'
 import { type PartHeat, partHeat } from '../store/part-heat.ts'
 import { IDEAL, NO_SIGNS, type View } from '../store/view.ts'
-import { StageLabels } from './StageLabels.tsx'
 import { useFreeArea } from './free-area.ts'
 import { useReducedMotion } from './reduced-motion.ts'
 
@@ -134,9 +133,11 @@ function Picture({ Stage }: { readonly Stage: StagePicture }) {
         <p className="drawn-plainly small">Drawn plainly to keep up. Counts are not affected.</p>
       )}
       <Suspense>{heat && <HeatScale heat={heat} left={freeArea.left + 16} />}</Suspense>
-      {state.pictureReady && state.caseState !== 'closed' && named && (
-        <StageLabels painters={painters} frame={stageFrame} free={freeArea} />
-      )}
+      <Suspense>
+        {state.pictureReady && state.caseState !== 'closed' && named && (
+          <StageLabels painters={painters} frame={stageFrame} free={freeArea} />
+        )}
+      </Suspense>
     </>
   )
 }

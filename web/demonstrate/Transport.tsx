@@ -1,11 +1,11 @@
 /** The row of controls that turn the machine. */
-import { useState } from 'react'
+import { Suspense, useState } from 'react'
 import { useStore } from 'zustand'
 import { useBench, useMachine, useView, useWorkshop } from '../frame/workshop.ts'
 import { Icon } from '../instrument/Icon.tsx'
 import { Popover } from '../instrument/Popover.tsx'
 import { StepField } from '../instrument/StepField.tsx'
-import { DrivePanel } from './DrivePanel.tsx'
+import { DrivePanel } from '../later.ts'
 import { type HandStep, countTurns, handTurn, reasonNotToTurn, turnOrStop, zeroCounts } from './turning.ts'
 
 function TurnButton() {
@@ -148,7 +148,9 @@ export function Transport() {
       <div className="transport-drive">
         <SettingField />
         <Popover label="Load and plug" icon="plug" side="above">
-          <DrivePanel />
+          <Suspense>
+            <DrivePanel />
+          </Suspense>
         </Popover>
       </div>
     </div>
