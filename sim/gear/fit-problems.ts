@@ -3,6 +3,7 @@ import { MOST_SHIFT } from './cures.ts'
 import type { GearNumbers } from './gear-numbers.ts'
 import { error, type GearProblem, rounded, warning } from './gear-problem.ts'
 import type { PairProportions } from './proportions.ts'
+import { widestBore } from './rim.ts'
 
 /** Profile shift, either way, that is usual: common practice. */
 const USUAL_SHIFT = 0.5
@@ -10,15 +11,6 @@ const USUAL_SHIFT = 0.5
 const DUST = 1e-8
 /** Largest backlash: a quarter of the pitch takes half of the thread away. */
 const PITCH_OF_BACKLASH = 1 / 4
-/** Rim under the teeth in modules, and the part of its radius that the bore may take (common practice). */
-const RIM_MODULES = 1.4
-const WIDEST_BORE = 0.8
-
-/** Inside of the rim [mm] under teeth with a root of this radius. */
-export const rimRadius = (root: number, m: number): number => Math.max(root - RIM_MODULES * m, root / 2)
-
-/** Largest diameter of the bore [mm] that leaves rim and hub under teeth with a root of this radius. */
-export const widestBore = (root: number, m: number): number => 2 * WIDEST_BORE * rimRadius(root, m)
 
 /** Faults without whose cure there is no pair at all. */
 export function fitErrors(gearing: GearNumbers, pair: PairProportions): GearProblem[] {

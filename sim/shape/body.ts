@@ -2,10 +2,10 @@
  * Parts of worm and wheel that do not touch each other, in proportion to the teeth (common practice). Lengths
  * in mm.
  */
-import { rimRadius, widestBore } from '../gear/fit-problems.ts'
 import type { GearNumbers } from '../gear/gear-numbers.ts'
 import { helicalTooth } from '../gear/helical-tooth.ts'
 import { pairProportions } from '../gear/proportions.ts'
+import { rimRadius, widestBore } from '../gear/rim.ts'
 import { toothLimits } from '../gear/tooth-limits.ts'
 import { rootRadius, spaceCutter } from '../gear/wheel-space.ts'
 import { soundHalfFace } from '../gear/wheel-section.ts'
