@@ -11,7 +11,9 @@ afterAll(() => rmSync(folder, { recursive: true, force: true }))
 test.each([
   ['boot-cleaner', 'running'],
   ['boot-cleaner', 'locked'],
+  ['boot-cleaner', 'smoothed'],
   ['vent-opener', 'running'],
+  ['cord-winder', 'running'],
   ['classroom-model', 'running'],
 ])('a million steps, readings and poses of the %s, %s, leave no garbage to collect', (machine, manner) => {
   expect(collections(folder, machine, manner)).toBe(0)
