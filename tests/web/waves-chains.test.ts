@@ -46,7 +46,9 @@ test(`every chain has lanes, meters and a sentence, at every look and speed (see
         }
         const current = seen.meters(seen.lanes.find(({ id }) => id === 'motor-current')!)
         const { flow, emf } = seen
-        whole(flowSentence({ circuit, flow, speed, emf, current, smoothed: null }))
+        whole(
+          flowSentence({ circuit, flow, speed, emf, current, smoothed: null, resolved: of === 'switching' }),
+        )
       }
     }),
     { seed: SEED, numRuns: 30 },

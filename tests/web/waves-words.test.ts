@@ -22,6 +22,7 @@ const told = (circuit: Circuit, flow: Flow, more: Partial<Told> = {}): Told => (
   emf: 4.32,
   current: readMeters(time, sine),
   smoothed: null,
+  resolved: true,
   ...more,
 })
 
@@ -56,6 +57,12 @@ describe('the sentence on the current', () => {
   test('tells a chopper’s share and period, and a relay as no chopper', () => {
     expect(flowSentence(told(chopped[0]!, whole))).toMatch(/closed 40\u00a0% of every 125 µs/)
     expect(flowSentence(told(chopped[3]!, whole))).toMatch(/stays closed/)
+  })
+
+  test('tells a current limit apart from the chopping, and switching apart from its mean', () => {
+    const limited = { ...chopped[3]!, chopper: { ...chopped[3]!.chopper!, currentLimit: 3 } }
+    expect(flowSentence(told(limited, whole))).toMatch(/limit of 3\.00 A/)
+    expect(flowSentence(told(chopped[0]!, whole, { resolved: false }))).toMatch(/taken at its mean here/)
   })
 
   test('says so where no current flows', () => {

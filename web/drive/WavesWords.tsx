@@ -15,6 +15,7 @@ export function WavesWords({ seen }: { readonly seen: Seen }) {
     speed: seen.speed,
     emf: seen.emf,
     current,
+    resolved: seen.circuit.chopper !== null && seen.span < 3 * seen.circuit.chopper.period,
     smoothed: seen.circuit.capacitance > 0 ? metersOf('capacitor-voltage') : null,
   }
   const supply = seen.lanes.find(({ id }) => id === 'supply-current')

@@ -94,7 +94,7 @@ function tellFuse(wave: Wave, machine: Machine, from: number, to: number): strin
   const passed = squareIntegral(wave.time, carried(wave, machine, fuse), from, until)
   const most = meltingIntegral(fuse.current, fuse.timeConstant)
   return [
-    `Until then the ${nameOf(fuse)} has taken an I²t of ${figure(passed)} A²s; from cold it opens at ${figure(most)} A²s or more.`,
+    `${to < Infinity ? 'Until then' : 'By the end'} the ${nameOf(fuse)} has taken an I²t of ${figure(passed)} A²s; from cold it opens at ${figure(most)} A²s or more.`,
   ]
 }
 
@@ -149,7 +149,7 @@ function tellUnplug(wave: Wave, machine: Machine): Told {
   if (capacitance === 0)
     return {
       sentences: [
-        'With the plug out the current dies at once and the machine coasts: nothing is stored but the motion.',
+        `${machine.supply.kind === 'battery' ? 'With the battery off' : 'With the plug out'} the current dies at once and the machine coasts: nothing is stored but the motion.`,
         resting,
       ],
       marks,

@@ -12,6 +12,8 @@ const percent = (part: number): string => `${figure(100 * part, part < 0.995 ? 2
 
 /** Parts of a period above this are the whole of it. */
 const ALL = 0.995
+/** Part of a current limit at which it acts. Our choice. */
+const NEARLY = 0.999
 
 /** A span of time in the unit that reads best. */
 export function timeText(seconds: number): string {
@@ -48,6 +50,8 @@ export interface Told {
   /** Of the motor's current, and of the voltage across the capacitor where there is one */
   readonly current: Meters
   readonly smoothed: Meters | null
+  /** Whether the stretch is short enough to see a chopper switch */
+  readonly resolved: boolean
 }
 
 /** One sentence on why the motor's current looks as it does. */
@@ -107,20 +111,20 @@ function halfWaveSentence({ flow, circuit }: Told): string {
   return `One diode lets one half wave in two through: current flows ${percent(flow.motor)} of the time, once a period.${led}`
 }
 
-function chopperSentence(
-  { flow, current }: Told,
-  { duty, period, currentLimit }: NonNullable<Circuit['chopper']>,
-): string {
-  if (duty >= 1 && current.peak < currentLimit)
-    return 'The switch stays closed: direct current, with nothing to chop.'
-  const limited =
-    Number.isFinite(currentLimit) && current.peak > 0.999 * currentLimit
-      ? `The switch opens at its limit of ${quantityText(currentLimit, 'A')}. `
-      : ''
-  const on = `${limited}The switch is closed ${percent(duty)} of every ${timeText(period)}`
+type Chopper = NonNullable<Circuit['chopper']>
+
+function chopperSentence(told: Told, chopper: Chopper): string {
+  const { flow, current, resolved } = told
+  const { duty, period, currentLimit } = chopper
+  if (current.peak > NEARLY * currentLimit)
+    return `The switch opens where the current reaches its limit of ${quantityText(currentLimit, 'A')}, and closes again when a period of ${timeText(period)} begins. In between the current runs on through the freewheel diode.`
+  if (duty >= 1) return 'The switch stays closed: direct current, with nothing to chop.'
+  const on = `closed ${percent(duty)} of every ${timeText(period)}`
+  if (!resolved) return `${smoothedSentence(told)} The switch behind it, ${on}, is taken at its mean here.`
+  const closed = `The switch is ${on}`
   if (flow.motor <= ALL)
-    return `${on}; when it opens the current runs on through the freewheel diode until it is used up.`
-  return `${on}; while it is open the winding drives its current on through the freewheel diode, and it swings by only ${quantityText(current.swing, 'A')}.`
+    return `${closed}; when it opens the current runs on through the freewheel diode until it is used up.`
+  return `${closed}; while it is open the winding drives its current on through the freewheel diode, and it swings by only ${quantityText(current.swing, 'A')}.`
 }
 
 /** What a meter that is not true-r.m.s. would make of a current; empty where the shape is near a sine. */
