@@ -18,10 +18,12 @@ import { heatColumns, heatView, momentAt } from '../../web/drive/heat-view.ts'
 import {
   amberOf,
   degreeText,
+  dutyWords,
   endWords,
   happenings,
   headline,
   limitOf,
+  longestWords,
   passedBy,
   slowerIsHotter,
 } from '../../web/drive/heat-words.ts'
@@ -105,7 +107,7 @@ describe('a locked rotor', () => {
     const at = (seconds: number) => momentAt(jam.run.columns, seconds).winding
     expect(Math.abs(at(passed.mean) - CLASS_TEMPERATURE.B)).toBeLessThan(0.2)
     expect(Math.abs(at(passed.red) + thermal.hotSpotMargin - CLASS_TEMPERATURE.B)).toBeLessThan(0.2)
-    expect(headline(thermal, passed, null)).toBe(`Past class B, 130 °C, after ${timeText(passed.red)}`)
+    expect(headline(thermal, passed, null)).toBe(`Hottest spot past class B after ${timeText(passed.red)}`)
   })
   test('settles nowhere, and says so', () => {
     const [, , , , settled] = settledOf(bootCleaner, { jammed: 'left' })
@@ -118,8 +120,10 @@ describe('a locked rotor', () => {
       protectionActs: true,
     })
     expect(jam.run.opened).toBeLessThan(Infinity)
-    expect(happenings(bootCleaner, jam.run, false).join(' ')).toContain('the lines go on as if it did not')
-    expect(happenings(bootCleaner, acts.run, true).join(' ')).toContain('ends the warming')
+    expect(happenings(bootCleaner, jam.run, false, null).join(' ')).toContain(
+      'the lines go on as if it did not',
+    )
+    expect(happenings(bootCleaner, acts.run, true, null).join(' ')).toContain('ends the warming')
     expect(Math.max(...acts.run.columns.winding)).toBeLessThan(Math.max(...jam.run.columns.winding))
   })
 })
@@ -168,6 +172,20 @@ describe('what is drawn and told', () => {
   test('pauses cool it', () => {
     const paused = heatedFor(bootCleaner, { setting: 4 }, 3600, { ...THROUGHOUT, duty: { on: 5, off: 10 } })
     expect(Math.max(...paused.run.columns.winding)).toBeLessThan(Math.max(...heated.run.columns.winding))
+  })
+  test('pauses are told by what they end in, and by how long it may be on', () => {
+    const input = { ...firstInput(), setting: 4, leftLoad: 1, rightLoad: 1 }
+    const duty = { on: 300, off: 600 }
+    const swing = completed(runOrder({ kind: 'duty', machine: cordWinder, input, duty }))
+    if (!swing || 'reason' in swing) throw new Error('it settles')
+    expect(dutyWords(swing)).toContain(`and ${degreeText(swing.hot.winding)}, the case`)
+    const longest = completed(runOrder({ kind: 'longest', machine: cordWinder, input, off: 600 }))
+    expect(longest!.on).toBeGreaterThan(300)
+    expect(longestWords(thermalOf(cordWinder), longest!.on, 600)).toContain(
+      'With pauses of 10 min it may be on for',
+    )
+    expect(longestWords(thermal, Infinity, 600)).toContain('without any pause')
+    expect(longestWords(thermal, 0, 600)).toContain('not be on even for a second')
   })
   test('whole degrees have a true minus', () => {
     expect([-12.4, -0.2, 43.5, Number.NaN].map(degreeText)).toEqual(['−12 °C', '0 °C', '44 °C', '–'])

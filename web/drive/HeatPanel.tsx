@@ -36,10 +36,14 @@ function Described({ machine }: { readonly machine: ThermalMachine }) {
   return (
     <>
       <HeatSection machine={machine} all={all} />
-      <HeatSettings machine={machine} all={all} />
-      <HeatSources machine={machine} />
-      <Thermometer machine={machine} />
-      <HeatClass thermal={machine.thermal} />
+      <div className="heat-beside">
+        <HeatSettings machine={machine} all={all} />
+        <HeatSources machine={machine} />
+      </div>
+      <div className="heat-beside">
+        <Thermometer machine={machine} />
+        <HeatClass thermal={machine.thermal} />
+      </div>
       <p className="heat-caution">
         A motor case that is too hot to hold is usual after a long run, and the winding inside is hotter.
         Unplug a real machine and let it cool before you touch or open it; leave work on mains parts to

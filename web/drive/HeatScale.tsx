@@ -33,7 +33,7 @@ export function HeatScale({ heat, left }: HeatScaleProps) {
       <figcaption className="small">
         {seconds === null ? 'As warm as the bench says' : `After ${timeText(seconds)}`}
       </figcaption>
-      <svg width={WIDTH} height="50" role="img" aria-label={scaleWords(heat, insulation)}>
+      <svg width={WIDTH} height="58" role="img" aria-label={scaleWords(heat, insulation)}>
         {Array.from({ length: STEPS }, (_, i) => (
           <rect
             key={i}
@@ -46,15 +46,17 @@ export function HeatScale({ heat, left }: HeatScaleProps) {
         ))}
         <rect className="heat-scale-edge" x={INSET} y="14" width={BAR} height="14" />
         <path className="heat-scale-mark" d={`M${at(heat.winding)} 13l-5 -9h10z`} />
-        <path className="heat-scale-mark open" d={`M${at(heat.case)} 13l-5 -9h10z`} />
-        <text className="plot-number" x={INSET} y="46">
+        <path className="heat-scale-mark open" d={`M${at(heat.case)} 29l-5 9h10z`} />
+        <text className="plot-number" x={INSET} y="53">
           {degreeText(from)}
         </text>
-        <text className="plot-number" x={WIDTH - INSET} y="46" textAnchor="end">
+        <text className="plot-number" x={WIDTH - INSET} y="53" textAnchor="end">
           class {insulation} {degreeText(to)}
         </text>
       </svg>
-      <p className="small">Filled: winding. Open: case. Other parts are drawn as the air.</p>
+      <p className="small">
+        Filled: winding. Open: case. All other parts are not computed and drawn as the air.
+      </p>
     </figure>
   )
 }

@@ -54,7 +54,7 @@ export function HeatSection({ machine, all }: HeatSectionProps) {
   const passed = main.heated && passedBy(main.heated.run, thermal)
   const said = [
     endWords(thermal, passed, settled),
-    ...(main.heated ? happenings(machine, main.heated.run, ways.protectionActs) : []),
+    ...(main.heated ? happenings(machine, main.heated.run, ways.protectionActs, settled) : []),
   ].filter(Boolean)
   return (
     <section aria-label="Temperature over time">
@@ -87,8 +87,9 @@ function Drawn({ machine, view, said }: DrawnProps) {
   const [box, width] = useWidth<HTMLDivElement>()
   const figure = useRef<SVGSVGElement>(null)
   const [moved, setMoved] = useState<number | null>(null)
-  const { unit, end, thermal, heated } = view
-  const at = Math.min(moved ?? end * unit.seconds, end * unit.seconds)
+  const { unit, thermal, heated } = view
+  const last = heated.run.columns.time.at(-1) ?? 0
+  const at = Math.min(moved ?? last, last)
   const moment = useMemo(() => momentAt(heated.run.columns, at), [heated, at])
   const words = momentWords(moment, thermal)
   const { view: look } = useWorkshop()

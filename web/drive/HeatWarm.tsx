@@ -2,6 +2,7 @@
 import { useMemo } from 'react'
 import { compileDrive } from '../../sim/drive/drive.ts'
 import { rpm } from '../../sim/quantity/convert.ts'
+import { HOTTEST } from '../../sim/run/heating-settled.ts'
 import { steadyNow, useBench, useWorkshop } from '../frame/workshop.ts'
 import { quantityText } from '../instrument/reading-text.ts'
 import { useSteady } from '../instrument/use-reading.ts'
@@ -15,12 +16,13 @@ interface HeatWarmProps {
   readonly moment: HeatMoment
 }
 
-const tenth = (value: number): number => Math.round(10 * value) / 10
+/** No warmer than anything here holds for */
+const settable = (value: number): number => Math.min(HOTTEST, Math.round(10 * value) / 10)
 
 export function HeatWarm({ machine, moment }: HeatWarmProps) {
   const { bench } = useWorkshop()
   const { winding, magnet } = useBench((now) => now)
-  const [wanted, wantedMagnet] = [tenth(moment.winding), tenth(moment.case)]
+  const [wanted, wantedMagnet] = [settable(moment.winding), settable(moment.case)]
   const there = winding === wanted && magnet === wantedMagnet
   const cold = winding === COLD && magnet === COLD
   return (

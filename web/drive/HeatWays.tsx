@@ -1,6 +1,6 @@
 /** Other ways to run it: with pauses, without the fan's air, with the protection acting. */
-import { StepField } from '../instrument/StepField.tsx'
 import { Switch } from '../gears/Switch.tsx'
+import { HeatDuty } from './HeatDuty.tsx'
 import type { ThermalMachine } from './heat-machine.ts'
 import type { DutyMinutes, HeatWays } from './heat-work.ts'
 
@@ -13,15 +13,10 @@ interface HeatWaysFieldsProps {
 }
 
 const FIRST: DutyMinutes = { on: 5, off: 10 }
-const MOST = 240
 
 export function HeatWaysFields({ machine, ways, onWays, stillAir, onStillAir }: HeatWaysFieldsProps) {
   const { duty, protectionActs } = ways
   const { protection } = machine
-  const set = (change: Partial<DutyMinutes>) => {
-    onWays({ ...ways, duty: { ...FIRST, ...duty, ...change } })
-    return null
-  }
   return (
     <div className="heat-ways">
       <Switch label="Also without the fan’s air, dashed" on={stillAir} onChange={onStillAir} />
@@ -37,30 +32,7 @@ export function HeatWaysFields({ machine, ways, onWays, stillAir, onStillAir }: 
         on={duty !== null}
         onChange={(on) => onWays({ ...ways, duty: on ? FIRST : null })}
       />
-      {duty && (
-        <div className="heat-duty">
-          <StepField
-            label="On"
-            value={duty.on}
-            min={1}
-            max={MOST}
-            less="A minute less on"
-            more="A minute more on"
-            suffix="min"
-            onChange={(on) => set({ on })}
-          />
-          <StepField
-            label="Off"
-            value={duty.off}
-            min={1}
-            max={MOST}
-            less="A minute less off"
-            more="A minute more off"
-            suffix="min"
-            onChange={(off) => set({ off })}
-          />
-        </div>
-      )}
+      {duty && <HeatDuty machine={machine} duty={duty} onDuty={(next) => onWays({ ...ways, duty: next })} />}
     </div>
   )
 }

@@ -3,6 +3,8 @@ import { AMBER_MARGIN, CLASS_TEMPERATURE } from '../../sim/heat/insulation.ts'
 import type { Machine, Thermal } from '../../sim/machine/machine.ts'
 import type { HeatingRun } from '../../sim/run/heating.ts'
 import type { HeatPassage } from '../../sim/run/heating-record.ts'
+import type { SettledDuty } from '../../sim/run/heating-duty.ts'
+import type { NoSettling } from '../../sim/run/heating-settled.ts'
 import type { Settled } from '../run-work/orders.ts'
 import { NOTHING } from '../instrument/reading-text.ts'
 import { timeText } from './heat-span.ts'
@@ -40,7 +42,7 @@ export const passedBy = ({ passages }: HeatingRun, thermal: Thermal): Passed => 
 /** The one thing that matters first. */
 export function headline(thermal: Thermal, passed: Passed | null, settled: Settled | null): string {
   if (passed && passed.red < Infinity)
-    return `Past class ${thermal.insulation}, ${degreeText(limitOf(thermal))}, after ${timeText(passed.red)}`
+    return `Hottest spot past class ${thermal.insulation} after ${timeText(passed.red)}`
   if (!settled) return 'Temperature over time'
   if ('reason' in settled) return begun(settled.reason)
   return `The winding settles at ${degreeText(settled.winding)}, the case at ${degreeText(settled.case)}`
@@ -65,7 +67,12 @@ export function endWords(thermal: Thermal, passed: Passed | null, settled: Settl
 const PROTECTION = { fuse: 'The fuse melts', overload: 'The overload switch opens' } as const
 
 /** What happens on the way, each in a sentence. */
-export function happenings({ protection }: Machine, run: HeatingRun, acts: boolean): readonly string[] {
+export function happenings(
+  { protection }: Machine,
+  run: HeatingRun,
+  acts: boolean,
+  settled: Settled | null,
+): readonly string[] {
   const told: string[] = []
   if (run.stalled === 0) told.push('The motor does not start with this load, so the fan stands as well.')
   else if (run.stalled < Infinity)
@@ -74,8 +81,25 @@ export function happenings({ protection }: Machine, run: HeatingRun, acts: boole
     const opens = `${PROTECTION[protection.kind]} after ${timeText(run.opened)}`
     told.push(acts ? `${opens} and ends the warming.` : `${opens}; the lines go on as if it did not.`)
   }
-  if (run.ended) told.push(`${begun(run.ended)}.`)
+  // Where it settles nowhere, that has been said.
+  if (run.ended && !(settled && 'reason' in settled)) told.push(`${begun(run.ended)}.`)
   return told
+}
+
+/** What pauses end in. */
+export function dutyWords(swing: SettledDuty | NoSettling): string {
+  if ('reason' in swing) return `With these pauses: ${swing.reason}.`
+  const { hot, cool } = swing
+  return `Kept up, the winding ends between ${degreeText(cool.winding)} and ${degreeText(hot.winding)}, the case between ${degreeText(cool.case)} and ${degreeText(hot.case)}.`
+}
+
+/** How long it may be on [s], with pauses of `off` [s], so that the hottest spot keeps below its class. */
+export function longestWords({ insulation }: Thermal, on: number, off: number): string {
+  if (on === Infinity) return `Its hottest spot keeps below class ${insulation} without any pause.`
+  const pauses = `With pauses of ${timeText(off)}`
+  return on < 1
+    ? `${pauses} it may not be on even for a second at a time.`
+    : `${pauses} it may be on for ${timeText(Math.floor(on))} at a time, for class ${insulation} at the hottest spot.`
 }
 
 /** A slower setting that ends hotter than a faster one; null where there is none. */

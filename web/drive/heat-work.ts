@@ -22,7 +22,7 @@ export interface HeatWays {
 }
 export const THROUGHOUT: HeatWays = { fanCools: true, duty: null, protectionActs: false }
 
-const MINUTE = 60
+export const MINUTE = 60 // [s]
 
 /** As set, and under power whether or not the plug is in at this moment. */
 export const poweredInput = ({ setting, sense, leftLoad, rightLoad, jammed }: Bench): DriveInput => ({

@@ -2,7 +2,7 @@
 import type { Theme } from './substances.ts'
 
 /** Lightness L* at the cool and at the hot end of the scale */
-const ENDS: Readonly<Record<Theme, readonly [number, number]>> = { light: [92, 18], dark: [30, 97] }
+const ENDS: Readonly<Record<Theme, readonly [number, number]>> = { light: [92, 18], dark: [38, 98] }
 
 const LINEAR_END = 8 // below this L* the law is a straight line
 const KAPPA = 903.3 // CIE 1976

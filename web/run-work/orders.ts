@@ -4,6 +4,13 @@ import { compileDrive } from '../../sim/drive/drive.ts'
 import type { DriveInput } from '../../sim/drive/input.ts'
 import type { Machine } from '../../sim/machine/machine.ts'
 import { type HeatingOptions, type HeatingRun, heatingRun } from '../../sim/run/heating.ts'
+import {
+  type Duty,
+  type LongestDuty,
+  type SettledDuty,
+  longestDuty,
+  settledDuty,
+} from '../../sim/run/heating-duty.ts'
 import { type NoSettling, settledHeat } from '../../sim/run/heating-settled.ts'
 import type { TorqueSpeedCurve } from '../../sim/run/torque-speed.ts'
 import type { Wave } from '../../sim/run/waveform-record.ts'
@@ -24,6 +31,22 @@ export interface SettledOrder {
   readonly kind: 'settled'
   readonly machine: Machine
   readonly inputs: readonly DriveInput[]
+}
+
+/** What running on and off by turns ends in; null where a machine has no thermal description. */
+export interface DutyOrder {
+  readonly kind: 'duty'
+  readonly machine: Machine
+  readonly input: DriveInput
+  readonly duty: Duty
+}
+
+/** How long it may be on at a stretch with a pause of `off` [s] between; null as above, and where nothing is computed. */
+export interface LongestOrder {
+  readonly kind: 'longest'
+  readonly machine: Machine
+  readonly input: DriveInput
+  readonly off: number
 }
 
 /** A start, a jam or a pull of the plug, moment by moment; null where there are no waveforms, or no steady running. */
@@ -65,7 +88,14 @@ export interface WaveAnswer {
   readonly ripple: number
 }
 
-export type RunOrder = HeatingOrder | SettledOrder | SweepOrder | TransientOrder | WaveOrder
+export type RunOrder =
+  | HeatingOrder
+  | SettledOrder
+  | DutyOrder
+  | LongestOrder
+  | SweepOrder
+  | TransientOrder
+  | WaveOrder
 
 /** [degC]; a sentence where it ends nowhere */
 export type Settled = { readonly winding: number; readonly case: number } | NoSettling
@@ -74,6 +104,8 @@ interface Answers {
   readonly sweep: Sweep
   readonly heating: HeatingRun | null
   readonly settled: readonly Settled[] | null
+  readonly duty: SettledDuty | NoSettling | null
+  readonly longest: LongestDuty | null
   readonly transient: Wave | null
   readonly wave: WaveAnswer | null
 }
@@ -87,6 +119,10 @@ export function runOrder(order: RunOrder): Generator<number, AnswerTo<RunOrder>>
       return heatingRun(order.machine, order.input, order.options)
     case 'settled':
       return settledRun(order)
+    case 'duty':
+      return dutyRun(order)
+    case 'longest':
+      return longestDuty(order.machine, order.input, order.off)
     case 'sweep':
       return sweepRun(order)
     case 'transient':
@@ -105,6 +141,11 @@ function* settledRun({ machine, inputs }: SettledOrder): Generator<number, reado
     yield found.length / inputs.length
   }
   return found
+}
+
+function* dutyRun({ machine, input, duty }: DutyOrder): Generator<number, SettledDuty | NoSettling | null> {
+  yield 0
+  return settledDuty(machine, input, duty)
 }
 
 function* transientRun({ machine, warmth, input, what }: TransientOrder): Generator<number, Wave | null> {
