@@ -94,7 +94,7 @@ function readCircuit(out: ElectricReading, circuit: Circuit, cycle: CurrentCycle
   out.bleedLoss = cycle.capacitorSquare / circuit.bleedResistance
   out.switchLoss = switchDrop * cycle.switchMean
   out.copperLoss = winding.resistance * cycle.square
-  out.brushLoss = winding.brushDrop * Math.abs(cycle.mean)
+  out.brushLoss = winding.brushDrop * (Math.abs(cycle.mean) + cycle.reversal)
   out.isLimited = chopper !== null && cycle.peak >= AT_LIMIT * chopper.currentLimit
 }
 

@@ -20,7 +20,8 @@ const FREEWHEEL = 12
 const CAPACITOR = 13
 const CAPACITOR_SQUARE = 14
 const RIPPLE = 15
-export const COLUMNS = 16
+const REVERSAL = 16
+export const COLUMNS = 17
 
 /** Writes the means of a cycle solved at `speed` [rad/s] as a row that begins at `from`. */
 export function storeCycle(rows: Float64Array, from: number, cycle: CurrentCycle, speed: number): void {
@@ -40,6 +41,7 @@ export function storeCycle(rows: Float64Array, from: number, cycle: CurrentCycle
   rows[from + CAPACITOR] = cycle.capacitorMean
   rows[from + CAPACITOR_SQUARE] = cycle.capacitorSquare
   rows[from + RIPPLE] = cycle.capacitorRipple
+  rows[from + REVERSAL] = cycle.reversal
 }
 
 /**
@@ -63,4 +65,5 @@ export function takeCycle(cycle: CurrentCycle, row: Float64Array, speed: number)
   cycle.capacitorMean = row[CAPACITOR]!
   cycle.capacitorSquare = row[CAPACITOR_SQUARE]!
   cycle.capacitorRipple = row[RIPPLE]!
+  cycle.reversal = row[REVERSAL]!
 }

@@ -10,6 +10,8 @@ export interface CurrentCycle {
   opposing: number
   /** Mean motor current, in the supply's sense never negative but where a motor charges a capacitor [A] */
   mean: number
+  /** By how much its mean size is more than the size of its mean, 0 while it keeps one sense [A] */
+  reversal: number
   /** Mean square of the motor current [A2] */
   square: number
   /** Largest motor current [A] */
@@ -49,6 +51,7 @@ export interface CurrentCycle {
 export const newCycle = (): CurrentCycle => ({
   opposing: 0,
   mean: 0,
+  reversal: 0,
   square: 0,
   peak: 0,
   conducting: 0,
@@ -72,6 +75,7 @@ export const newCycle = (): CurrentCycle => ({
 /** Forgets the means and keeps what the current works against. */
 export function clearCycle(cycle: CurrentCycle): void {
   cycle.mean = 0
+  cycle.reversal = 0
   cycle.square = 0
   cycle.peak = 0
   cycle.conducting = 0

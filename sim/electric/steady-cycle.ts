@@ -96,6 +96,7 @@ function fill(cycle: CurrentCycle, { network, run, extremes }: SteadyNetwork): v
   const alternates = network.circuit.rectifier === 'none' && network.alternating
   cycle.duty = network.duty
   cycle.mean = y[sum.MEAN]! / period
+  cycle.reversal = Math.max(0, y[sum.MEAN_SIZE]! / period - Math.abs(cycle.mean))
   cycle.square = y[sum.SQUARE]! / period
   cycle.peak = extremes.peak
   cycle.conducting = y[sum.CONDUCTING]! / period

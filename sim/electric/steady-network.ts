@@ -26,7 +26,8 @@ export const SWITCHED = FREE + 10
 export const FREEWHEEL = FREE + 11
 export const HELD = FREE + 12
 export const HELD_SQUARE = FREE + 13
-const SIZE = FREE + 14
+export const MEAN_SIZE = FREE + 14
+const SIZE = FREE + 15
 
 /** Relative error of one step, and the part of an ordinary current below which it no longer shrinks with the current */
 const SMALL = 0.02
@@ -95,6 +96,7 @@ function writeIntegrands(rates: Float64Array, network: WaveNetwork, look: Look, 
   const size = sense * i
   const voltage = brushVoltage(network, look, i)
   rates[MEAN] = alternates ? size : i
+  rates[MEAN_SIZE] = size
   rates[SQUARE] = i * i
   rates[CONDUCTING] = sense * sense
   rates[TORQUE] = look.torque

@@ -92,7 +92,7 @@ function spentIn(circuit: Circuit, cycle: CurrentCycle, speed: number): number {
     (chopper?.freewheelDrop ?? 0) * cycle.freewheelMean +
     cycle.capacitorSquare / circuit.bleedResistance +
     winding.resistance * cycle.square +
-    winding.brushDrop * Math.abs(cycle.mean) +
+    winding.brushDrop * (Math.abs(cycle.mean) + cycle.reversal) +
     cycle.torque * speed
   )
 }

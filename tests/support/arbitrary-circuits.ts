@@ -64,7 +64,7 @@ const plain = {
 const bridge = { ...plain, rectifier: fc.constant('bridge' as const), diodeDrops: between(0.6, 2) }
 const smooth = {
   ...bridge,
-  capacitance: spread(1e-3, 1e-2),
+  capacitance: spread(1e-4, 1e-2),
   bleedResistance: fc.oneof(fc.constant(Infinity), spread(100, 1e5)),
 }
 const half = { ...bridge, rectifier: fc.constantFrom('half-wave' as const, 'half-wave-freewheel' as const) }

@@ -5,6 +5,9 @@ import { solveChopper } from '../../../sim/electric/chopper.ts'
 import type { Circuit } from '../../../sim/electric/circuit.ts'
 import { newCycle } from '../../../sim/electric/cycle.ts'
 import { newSteadyWork, solveCycle } from '../../../sim/electric/steady-cycle.ts'
+import { TIME } from '../../../sim/numeric/dormand-prince.ts'
+import { passNetworkInstant } from '../../../sim/electric/wave-changes.ts'
+import { CAPACITOR, FREE, newNetwork, SOURCE } from '../../../sim/electric/wave-network.ts'
 import { boot, vent, winder } from '../../support/circuits.ts'
 import { near, relativelyNear } from '../../support/near.ts'
 
@@ -115,4 +118,31 @@ test('the power of a saturating motor is all accounted for, with a gap in its cu
         cycle.torque * speed
       near(spent, cycle.sourcePower, 1e-8 * cycle.sourcePower)
     }
+})
+
+test('a current that flows back into a small capacitor meets the drop of the brushes on that way too', () => {
+  const circuit = { ...boot, capacitance: 500e-6 }
+  const cycle = shot(circuit, 350)
+  expect(cycle.reversal).toBeGreaterThan(0.01)
+  const spent =
+    circuit.source.resistance * cycle.sourceSquare +
+    circuit.diodeDrops * cycle.rectifiedMean +
+    circuit.winding.resistance * cycle.square +
+    circuit.winding.brushDrop * (cycle.mean + cycle.reversal) +
+    cycle.torque * 350
+  near(spent, cycle.sourcePower, 1e-8 * cycle.sourcePower)
+  expect(shot({ ...boot, capacitance: 2200e-6 }, 562).reversal).toBeLessThan(1e-12)
+})
+
+test('a chopper whose period begins at a mains zero leaves the current of the leakage alone', () => {
+  const chopper = { ...vent.chopper!, period: 1e-3, duty: 0.5 }
+  const network = newNetwork({ ...boot, capacitance: 2200e-6, chopper })
+  const y = new Float64Array(FREE)
+  y[TIME] = network.length
+  y[SOURCE] = 1.5
+  y[CAPACITOR] = 5
+  network.feed = 'charging'
+  passNetworkInstant(network, y)
+  expect(y[SOURCE]).toBe(-1.5)
+  expect(network.turn).toBe(-1)
 })
