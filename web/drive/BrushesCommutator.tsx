@@ -29,7 +29,7 @@ export function BrushesCommutator({ machine, now }: CommutatorProps) {
   useCommutator({ round, strip, words, slider, mark }, commutator, machine, now)
   const alternating = alternates(machine)
   return (
-    <section aria-label="The commutator, close up">
+    <section className="brushes-close" aria-label="The commutator, close up">
       <div className="brushes-pictures">
         <figure>
           <canvas
@@ -107,14 +107,14 @@ function useCommutator(
   useEffect(() => {
     if (!round.current || !strip.current) return undefined
     let told = 0
-    const onMoved = ({ angle, sense, bars, followed }: CommutatorMoment, still: boolean) => {
+    const onMoved = ({ angle, bars, followed }: CommutatorMoment, still: boolean) => {
       const seen = bars && followed
       mark.place(angle * DEGREES, seen)
       const at = performance.now()
       if (!still && at - told < WORDS_EVERY) return
       told = at
       const part = flow === 0 ? 0 : coilPart(commutator, angle, flow)
-      const text = `${placeText(angle * DEGREES, sense)}: ${signedCurrent(part * current.current)}`
+      const text = `${placeText(angle * DEGREES, frame.input.sense)}: ${signedCurrent(part * current.current)}`
       if (words.current)
         words.current.textContent = seen
           ? `The bold coil is ${text}`

@@ -20,7 +20,7 @@ export function BrushesNumbers({ machine, now: { kind, figures } }: NumbersProps
         <Cell label="Bars">{machine.brushes.bars}</Cell>
         <Cell label="Bars a second">{figure(barsPerSecond)}</Cell>
         <Cell label="Time to turn over">{timeText(commutationTime)}</Cell>
-        <Cell label="Voltage of the coil">{voltText(reactanceVoltage)}</Cell>
+        <Cell label="Coil voltage">{voltText(reactanceVoltage)}</Cell>
       </dl>
       {kind === 'now' && pace > 1 && barsPerSecond > 0 && (
         <p className="small">

@@ -59,7 +59,7 @@ export function BrushesTrace({ commutator, current, flow, mark, figure }: TraceP
         label={`Current of one coil over a turn: ${half} one way round, turning over within ${Math.round(2 * covered)}° under each brush`}
         width={width}
         height={HEIGHT}
-        x={{ label: 'Angle of the coil from the right brush [°]', from: -HALF_TURN, to: HALF_TURN }}
+        x={{ label: 'Angle from the right brush [°]', from: -HALF_TURN, to: HALF_TURN }}
         y={{ label: 'Current of one coil [A]', from, to }}
         bands={[
           { name: 'under the right brush', named: false, x: [-covered, covered] },
@@ -84,15 +84,18 @@ const overlay = (trace: Trace, mark: TraceMark) => (area: PlotArea) => (
 )
 
 const NAMES = [
-  { name: 'left brush', at: -HALF_TURN, anchor: 'start' },
-  { name: 'right brush', at: 0, anchor: 'middle' },
-  { name: 'left brush', at: HALF_TURN, anchor: 'end' },
+  { side: 'left', at: -HALF_TURN, anchor: 'start' },
+  { side: 'right', at: 0, anchor: 'middle' },
+  { side: 'left', at: HALF_TURN, anchor: 'end' },
 ] as const
+/** Width of the axis from which on there is room for both words [px] */
+const ROOMY = 240
 
 function BrushNames({ area: { across, up } }: { readonly area: PlotArea }) {
-  return NAMES.map(({ name, at, anchor }) => (
+  const roomy = across.high - across.low >= ROOMY
+  return NAMES.map(({ side, at, anchor }) => (
     <text key={at} className="plot-words inside" x={toPixel(across, at)} y={up.high + 12} textAnchor={anchor}>
-      {name}
+      {roomy ? `${side} brush` : side}
     </text>
   ))
 }

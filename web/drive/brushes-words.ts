@@ -40,7 +40,10 @@ export function decidesText(figures: BrushFigures): string {
 
 const LESS_THAN_A_DEGREE = 0.5
 
-/** Where the followed coil stands: '12° before the right brush'. `degrees` - from the right brush, -180 to 180. */
+/**
+ * Where the followed coil stands: '12° before the right brush'. `degrees` - from the right brush, -180 to 180; `sense` -
+ * in which the drive turns.
+ */
 export function placeText(degrees: number, sense: 1 | -1): string {
   const left = Math.abs(degrees) > 90
   const from = left ? degrees - 180 * Math.sign(degrees) : degrees

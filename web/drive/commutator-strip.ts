@@ -10,6 +10,8 @@ const GAP = 2
 const LEAST = 0.02
 const THIN = 1.4
 const THICK = 5
+/** From one bar to the next, from which on arrows grow with it [px] */
+const ROOMY_PITCH = 46
 
 /** Heights, as parts of the whole */
 const TOP = 0.02
@@ -97,7 +99,8 @@ function drawCoil(
   ctx.lineTo(x + reach, top)
   ctx.stroke()
   if (Math.abs(part) < LEAST) return
-  arrowHead(ctx, x, bottom, part > 0 ? 0 : Math.PI, (followed ? 6 : 5) * (0.45 + 0.55 * Math.abs(part)) + 2)
+  const size = (followed ? 8 : 7) * (0.5 + 0.5 * Math.abs(part)) * Math.max(1, pitch / ROOMY_PITCH)
+  arrowHead(ctx, x, bottom, part > 0 ? 0 : Math.PI, size)
 }
 
 function drawBrush({ ctx, colours, height }: Pen, { arc }: Commutator, scale: number, flow: number): void {
