@@ -21,9 +21,16 @@ const KEPT_STYLES = [
 function keepStyles(from: Element, to: Element): void {
   const style = getComputedStyle(from)
   for (const name of KEPT_STYLES) to.setAttribute(name, style.getPropertyValue(name))
+  if (from instanceof SVGTextElement) keepLength(from, to)
   to.removeAttribute('class')
   to.removeAttribute('style')
   for (let i = 0; i < from.children.length; i++) keepStyles(from.children[i]!, to.children[i]!)
+}
+
+/** The page's own fonts do not go with a picture: words keep their room in whatever stands in for them. */
+function keepLength(from: SVGTextElement, to: Element): void {
+  to.setAttribute('textLength', from.getComputedTextLength().toFixed(1))
+  to.setAttribute('lengthAdjust', 'spacingAndGlyphs')
 }
 
 /** SVG text that looks as it does now, on the page's own ground. */
