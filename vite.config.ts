@@ -43,17 +43,43 @@ const fetchStageEarly: Plugin = {
   },
 }
 
+/** Of three's shaders: materials, coats, glass and surroundings in textures, none of which is used here. */
+const UNUSED_SHADERS =
+  /^(mesh(lambert|phong|toon|matcap|normal)|lights_(lambert|phong|toon)|points|sprite|linedashed|equirect|background|transmission|iridescence|clearcoat|cube|envmap)/
+
+/** Shaders stand in one table, which no bundler can look into. */
+const leaveOutShaders: Plugin = {
+  name: 'leave-out-shaders',
+  apply: 'build',
+  transform(code, id) {
+    if (!id.endsWith('/three/build/three.module.js')) return null
+    const table = /const ShaderChunk = \{(.*?)\n\};/s.exec(code)?.[1] ?? ''
+    const unused = [...table.matchAll(/(\w+): ([\w$]+)/g)].filter(([, name]) => UNUSED_SHADERS.test(name!))
+    if (unused.length === 0) throw new Error('the table of shaders is not where it was in three')
+    return unused.reduce((left, [, , variable]) => {
+      const line = new RegExp(`^(?:var|const) ${variable!.replace('$', '\\$')} = ".*";$`, 'm')
+      if (!line.test(left)) throw new Error(`the shader ${variable} is not where it was in three`)
+      return left.replace(line, () => `const ${variable} = '';`)
+    }, code)
+  },
+}
+
 export default defineConfig({
   root: 'web',
   base: './',
   publicDir: false,
-  plugins: [react(), fetchStageEarly],
+  plugins: [react(), leaveOutShaders, fetchStageEarly],
   build: {
     outDir: '../dist',
     emptyOutDir: true,
     target: 'es2022',
-    // every browser of that age fetches ahead by itself, or does without
-    modulePreload: { polyfill: false },
+    modulePreload: {
+      // every browser of that age fetches ahead by itself, or does without
+      polyfill: false,
+      // what comes later comes while the page is idle; lists of what it needs in turn would weigh on the first load
+      resolveDependencies: (_file, needed, { hostType }) =>
+        hostType === 'html' ? needed : needed.filter((each) => each.endsWith('.css')),
+    },
     chunkSizeWarningLimit: 900,
   },
   test: {
