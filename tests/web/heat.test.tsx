@@ -194,7 +194,12 @@ describe('what is drawn and told', () => {
 
 test('the vent opener is hotter at setting 3 than at 4, and that is told', () => {
   const settled = settledOf(ventOpener)
-  expect(slowerIsHotter(settled)).toContain('Setting 3 is slower than 4 and ends hotter')
+  const [, , slow, fast] = settled
+  if ('reason' in slow! || 'reason' in fast!) throw new Error('both settle')
+  expect(slow!.winding).toBeGreaterThan(fast!.winding)
+  expect(slow!.speed).toBeLessThan(fast!.speed)
+  const words = slow!.heat <= fast!.heat ? 'Less arises' : 'More arises'
+  expect(slowerIsHotter(settled)).toContain(`Setting 3 is slower than 4 and ends hotter. ${words}`)
   expect(slowerIsHotter(settledOf(bootCleaner))).toBeNull()
 })
 

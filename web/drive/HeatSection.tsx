@@ -13,7 +13,7 @@ import { HeatWarm } from './HeatWarm.tsx'
 import { HeatWaysFields } from './HeatWays.tsx'
 import { SPANS, type Span, spanSeconds, timeText } from './heat-span.ts'
 import { type HeatView, cursorStep, heatColumns, heatView, momentAt, momentWords } from './heat-view.ts'
-import { endWords, happenings, headline, passedBy } from './heat-words.ts'
+import { dutyHeadline, endWords, happenings, headline, passedBy } from './heat-words.ts'
 import {
   type AllSettled,
   type HeatWays,
@@ -51,20 +51,20 @@ export function HeatSection({ machine, all }: HeatSectionProps) {
     [thermal, main.heated, still.heated],
   )
   const settled = ways.duty ? null : (all.settled?.[bench.setting] ?? null)
-  const passed = main.heated && passedBy(main.heated.run, thermal)
+  const { duty } = ways
+  const fresh = main.control.run.state === 'done' ? main.heated : null
+  const passed = fresh && passedBy(fresh.run, thermal)
   const said = [
     endWords(thermal, passed, settled),
-    ...(main.heated ? happenings(machine, main.heated.run, ways.protectionActs, settled) : []),
+    ...(fresh ? happenings(machine, fresh.run, ways.protectionActs, settled) : []),
   ].filter(Boolean)
   return (
     <section aria-label="Temperature over time">
-      <h2>{headline(thermal, passed, settled)}</h2>
+      <h2>{duty ? dutyHeadline(thermal, passed, duty.on, duty.off) : headline(thermal, passed, settled)}</h2>
       <Choice label="Time shown" choices={SPANS} value={span} onChange={setSpan} />
-      {main.heated === null || main.control.run.state !== 'done' ? (
-        <RunProgress what={`Warming over ${timeText(duration)}`} control={main.control} />
-      ) : null}
-      {stillAir && <RunProgress what="Warming without the fan’s air" control={still.control} />}
       {view && <Drawn machine={machine} view={view} said={said} />}
+      <RunProgress what={`Warming over ${timeText(duration)}`} control={main.control} />
+      {stillAir && <RunProgress what="Warming without the fan’s air" control={still.control} />}
       <HeatWaysFields
         machine={machine}
         ways={ways}

@@ -6,7 +6,7 @@ import type { HeatPassage } from '../../sim/run/heating-record.ts'
 import type { SettledDuty } from '../../sim/run/heating-duty.ts'
 import type { NoSettling } from '../../sim/run/heating-settled.ts'
 import type { Settled } from '../run-work/orders.ts'
-import { NOTHING } from '../instrument/reading-text.ts'
+import { NOTHING, quantityText } from '../instrument/reading-text.ts'
 import { timeText } from './heat-span.ts'
 
 /** '43 °C'; temperatures here are known to whole degrees at best. */
@@ -86,6 +86,12 @@ export function happenings(
   return told
 }
 
+/** The same where it is switched on and off by turns [min]. */
+export const dutyHeadline = (thermal: Thermal, passed: Passed | null, on: number, off: number): string =>
+  passed && passed.red < Infinity
+    ? headline(thermal, passed, null)
+    : `${on} min on and ${off} min off by turns`
+
 /** What pauses end in. */
 export function dutyWords(swing: SettledDuty | NoSettling): string {
   if ('reason' in swing) return `With these pauses: ${swing.reason}.`
@@ -102,12 +108,23 @@ export function longestWords({ insulation }: Thermal, on: number, off: number): 
     : `${pauses} it may be on for ${timeText(Math.floor(on))} at a time, for class ${insulation} at the hottest spot.`
 }
 
-/** A slower setting that ends hotter than a faster one; null where there is none. */
+/** Differences below this are not worth a word [K]. Our choice. */
+const HOTTER = 1
+
+/** The slower setting that ends hottest against the next faster one, and why; null where none does. */
 export function slowerIsHotter(settled: readonly Settled[]): string | null {
-  for (let setting = settled.length - 1; setting > 0; setting--) {
-    const [slow, fast] = [settled[setting - 1]!, settled[setting]!]
-    if ('reason' in slow || 'reason' in fast || slow.winding <= fast.winding + 1) continue
-    return `Setting ${setting} is slower than ${setting + 1} and ends hotter: the load asks for about the same current, and a slower fan takes less heat away.`
-  }
-  return null
+  const pairs = settled.slice(1).flatMap((fast, i) => {
+    const slow = settled[i]!
+    if ('reason' in slow || 'reason' in fast || slow.speed === 0) return []
+    return [{ setting: i + 1, slow, fast, more: slow.winding - fast.winding }]
+  })
+  const [worst] = pairs.toSorted((a, b) => b.more - a.more)
+  if (!worst || worst.more < HOTTER) return null
+  const { setting, slow, fast } = worst
+  const heats = `${quantityText(slow.heat, 'W')} of heat against ${quantityText(fast.heat, 'W')}`
+  const why =
+    slow.heat <= fast.heat
+      ? `Less arises in it, ${heats}, but its slower fan takes less of that away.`
+      : `More arises in it, ${heats}, and its slower fan takes less of that away.`
+  return `Setting ${setting} is slower than ${setting + 1} and ends hotter. ${why}`
 }

@@ -11,7 +11,7 @@ import {
   longestDuty,
   settledDuty,
 } from '../../sim/run/heating-duty.ts'
-import { type NoSettling, settledHeat } from '../../sim/run/heating-settled.ts'
+import { type NoSettling, type SettledHeat, settledHeat } from '../../sim/run/heating-settled.ts'
 import type { TorqueSpeedCurve } from '../../sim/run/torque-speed.ts'
 import type { Wave } from '../../sim/run/waveform-record.ts'
 import { steadyWave } from '../../sim/run/waveform-steady.ts'
@@ -97,8 +97,17 @@ export type RunOrder =
   | TransientOrder
   | WaveOrder
 
-/** [degC]; a sentence where it ends nowhere */
-export type Settled = { readonly winding: number; readonly case: number } | NoSettling
+/** Where warming ends up, or a sentence where it ends nowhere. */
+export type Settled = SettledPoint | NoSettling
+interface SettledPoint {
+  /** [degC] */
+  readonly winding: number
+  readonly case: number
+  /** Of the worm, in the sense in which it is driven [rad/s] */
+  readonly speed: number
+  /** That arises in the motor [W] */
+  readonly heat: number
+}
 
 interface Answers {
   readonly sweep: Sweep
@@ -137,11 +146,18 @@ function* settledRun({ machine, inputs }: SettledOrder): Generator<number, reado
   for (const input of inputs) {
     const settled = settledHeat(machine, input)
     if (!settled) return null
-    found.push('reason' in settled ? settled : { winding: settled.winding, case: settled.case })
+    found.push('reason' in settled ? settled : toldOf(settled))
     yield found.length / inputs.length
   }
   return found
 }
+
+const toldOf = ({ winding, case: body, point }: SettledHeat): Settled => ({
+  winding,
+  case: body,
+  speed: point.speed,
+  heat: point.windingHeat + point.caseHeat,
+})
 
 function* dutyRun({ machine, input, duty }: DutyOrder): Generator<number, SettledDuty | NoSettling | null> {
   yield 0
