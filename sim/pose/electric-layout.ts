@@ -237,7 +237,7 @@ export function standsIn(
 ): readonly { readonly part: ChainElement | 'battery'; readonly stand: Stand }[] {
   if (layout === null) return []
   const { battery, stands } = layout
-  const all = [...(Object.keys(stands) as ChainElement[])].flatMap((part) => {
+  const all = (Object.keys(stands) as ChainElement[]).flatMap((part) => {
     const stand = stands[part]
     return stand ? [{ part, stand }] : []
   })

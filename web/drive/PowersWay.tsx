@@ -1,5 +1,5 @@
 /** The power's way: the light on the stage goes from stop to stop, and here stands what happens there. */
-import { type KeyboardEvent, type ReactNode, useEffect } from 'react'
+import { type ReactNode, type RefObject, useEffect, useMemo, useRef, useState } from 'react'
 import { type Workshop, useMachine, useView, useWorkshop } from '../frame/workshop.ts'
 import { Icon } from '../instrument/Icon.tsx'
 import type { PowerStop } from '../store/view.ts'
@@ -32,11 +32,21 @@ export function PowersWay() {
   const workshop = useWorkshop()
   const machine = useMachine((now) => now)
   const lit = useView((view) => view.lit)
-  const way = powersWay(machine)
+  const way = useMemo(() => powersWay(machine), [machine])
   const at = way.findIndex(({ stop }) => stop === lit)
   const stop = way[at]
-  useClickers(workshop, way)
-  if (!stop) return <Start first={way[0]!} begin={() => light(workshop, way[0]!.stop)} />
+  const section = useRef<HTMLElement>(null)
+  const [begun, setBegun] = useState(false)
+  useWalkingKeys(workshop, way, section)
+  useEffect(() => {
+    // Another machine may lack what was lit.
+    if (lit !== null && !stop) light(workshop, null)
+  }, [workshop, lit, stop])
+  const begin = () => {
+    setBegun(true)
+    light(workshop, way[0]!.stop)
+  }
+  if (!stop) return <Start first={way[0]!} again={begun} begin={begin} />
   const go = (by: 1 | -1) => {
     const next = stopFrom(
       way.map((each) => each.stop),
@@ -45,15 +55,8 @@ export function PowersWay() {
     )
     if (next !== null) light(workshop, next)
   }
-  const press = (event: KeyboardEvent) => {
-    const by = STEPS[event.key]
-    if (by === undefined || typing(event.target)) return
-    event.preventDefault()
-    event.stopPropagation()
-    go(by)
-  }
   return (
-    <section className="powers-way" aria-label="The power’s way" onKeyDown={press}>
+    <section className="powers-way" aria-label="The power’s way" ref={section}>
       <h2 className="unseen">The power’s way</h2>
       <Walk way={way} at={at} go={go} jump={(to) => light(workshop, to)} />
       <PowersWayStop stop={stop} />
@@ -61,31 +64,58 @@ export function PowersWay() {
   )
 }
 
-function Start({ first, begin }: { readonly first: WayStop; readonly begin: () => void }) {
+/** A button that takes the focus when the one that had it has gone. */
+function useFocusLeft(wanted: boolean): RefObject<HTMLButtonElement | null> {
+  const button = useRef<HTMLButtonElement>(null)
+  useEffect(() => {
+    if (wanted && document.activeElement === document.body) button.current?.focus({ preventScroll: true })
+  }, [wanted])
+  return button
+}
+
+interface StartProps {
+  readonly first: WayStop
+  /** The light has been on before. */
+  readonly again: boolean
+  readonly begin: () => void
+}
+
+function Start({ first, again, begin }: StartProps) {
+  const button = useFocusLeft(again)
   return (
     <section className="powers-way start" aria-label="The power’s way">
       <p>Follow the power from the {first.name.toLowerCase()} to both outputs, one part at a time.</p>
-      <button type="button" className="button" onClick={begin}>
+      <button type="button" className="button" ref={button} onClick={begin}>
         Follow the power
       </button>
     </section>
   )
 }
 
-/** What a presenter's remote sends, wherever the focus is, while the light is on. */
-function useClickers(workshop: Workshop, way: readonly WayStop[]): void {
+/**
+ * Arrow keys while the focus is in the section; anywhere what a presenter's remote sends, while the light is on. Arrow
+ * keys turn the shaft elsewhere, so that here they are kept from going on.
+ */
+function useWalkingKeys(
+  workshop: Workshop,
+  way: readonly WayStop[],
+  section: RefObject<HTMLElement | null>,
+): void {
   useEffect(() => {
-    const press = (event: globalThis.KeyboardEvent) => {
+    const press = (event: KeyboardEvent) => {
       const { lit } = workshop.view.getState()
-      const by = event.key === 'PageDown' ? 1 : event.key === 'PageUp' ? -1 : null
-      if (lit === null || by === null || event.defaultPrevented || typing(event.target)) return
+      const by = STEPS[event.key]
+      const near = event.target instanceof Node && section.current?.contains(event.target)
+      if (lit === null || by === undefined || typing(event.target)) return
+      if (!near && !event.key.startsWith('Page')) return
       event.preventDefault()
+      event.stopPropagation()
       const stops = way.map(({ stop }) => stop)
       light(workshop, stopFrom(stops, lit, by) ?? lit)
     }
-    addEventListener('keydown', press)
-    return () => removeEventListener('keydown', press)
-  }, [workshop, way])
+    addEventListener('keydown', press, { capture: true })
+    return () => removeEventListener('keydown', press, { capture: true })
+  }, [workshop, way, section])
 }
 
 interface WalkProps {
@@ -96,6 +126,7 @@ interface WalkProps {
 }
 
 function Walk({ way, at, go, jump }: WalkProps) {
+  const next = useFocusLeft(true)
   return (
     <>
       <div className="powers-way-walk">
@@ -117,7 +148,7 @@ function Walk({ way, at, go, jump }: WalkProps) {
             ))}
           </select>
         </label>
-        <Step by={1} off={at === way.length - 1} go={go}>
+        <Step by={1} off={at === way.length - 1} go={go} button={next}>
           Next
         </Step>
         <button type="button" className="button icon plain" onClick={() => jump(null)}>
@@ -138,11 +169,12 @@ interface StepProps {
   readonly by: 1 | -1
   readonly off: boolean
   readonly go: (by: 1 | -1) => void
+  readonly button?: RefObject<HTMLButtonElement | null>
   readonly children: ReactNode
 }
 
-const Step = ({ by, off, go, children }: StepProps) => (
-  <button type="button" className="button" aria-disabled={off} onClick={() => off || go(by)}>
+const Step = ({ by, off, go, button, children }: StepProps) => (
+  <button ref={button} type="button" className="button" aria-disabled={off} onClick={() => off || go(by)}>
     {children}
   </button>
 )

@@ -22,38 +22,26 @@ const BY_HAND = 'The mesh draws in fingers also by hand. One person turns, and n
 /** Whether no transformer keeps the mains away from the motor. */
 const isLive = ({ supply, transformer }: Machine): boolean => supply.kind === 'mains' && transformer === null
 
-function electrical(machine: Machine, stop: PowerStop): string | null {
-  switch (stop) {
-    case 'socket':
-      return machine.supply.kind === 'mains' ? MAINS : machine.supply.kind === 'battery' ? BATTERY : null
-    case 'transformer':
-      return PRIMARY
-    case 'capacitor':
-      return CHARGED
-    case 'rectifier':
-      return isLive(machine) ? LIVE : HOT_SINK
-    case 'setting':
-      return isLive(machine) ? LIVE : null
-    case 'brushes':
-    case 'commutator':
-      return isLive(machine) ? LIVE : CARBON
-    default:
-      return null
+/** As far as the commutator, where the current goes. */
+function electrical(machine: Machine): Partial<Record<PowerStop, string>> {
+  const { supply } = machine
+  const live = isLive(machine)
+  const sources = { mains: { socket: MAINS }, battery: { socket: BATTERY }, crank: {} } as const
+  return {
+    ...sources[supply.kind],
+    transformer: PRIMARY,
+    capacitor: CHARGED,
+    rectifier: live ? LIVE : HOT_SINK,
+    ...(live && { setting: LIVE }),
+    brushes: live ? LIVE : CARBON,
+    commutator: live ? LIVE : CARBON,
   }
 }
 
-export function caution(machine: Machine, stop: PowerStop): string | null {
-  switch (stop) {
-    case 'armature':
-      return HOT
-    case 'fan':
-      return BLADES
-    case 'worm':
-    case 'wheels':
-      return machine.motor === null ? BY_HAND : MESH
-    case 'outputs':
-      return machine.motor === null ? BY_HAND : OUTPUTS
-    default:
-      return electrical(machine, stop)
-  }
+function mechanical({ motor }: Machine): Partial<Record<PowerStop, string>> {
+  if (motor === null) return { worm: BY_HAND, wheels: BY_HAND, outputs: BY_HAND }
+  return { armature: HOT, fan: BLADES, worm: MESH, wheels: MESH, outputs: OUTPUTS }
 }
+
+export const caution = (machine: Machine, stop: PowerStop): string | null =>
+  electrical(machine)[stop] ?? mechanical(machine)[stop] ?? null

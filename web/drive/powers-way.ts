@@ -58,21 +58,18 @@ export const powersWay = (machine: Machine): readonly WayStop[] =>
   }))
 
 function happens(machine: Machine, stop: PowerStop): string {
-  switch (stop) {
-    case 'socket':
-      return SOURCE_WORDS[machine.supply.kind]
-    case 'setting':
-      return SETTING_WORDS[machine.control.kind]
-    case 'armature':
-      return machine.motor?.kind === 'universal' ? SERIES_ARMATURE : MAGNET_ARMATURE
-    case 'worm':
-      return machine.gearing.wormStarts === 1
-        ? 'Each turn of its one start pushes both wheels on by one tooth, one on either side.'
-        : `Each turn pushes both wheels on by ${machine.gearing.wormStarts} teeth, one for each start.`
-    default:
-      return WORDS[stop]
-  }
+  const { supply, control, motor, gearing } = machine
+  if (stop === 'socket') return SOURCE_WORDS[supply.kind]
+  if (stop === 'setting') return SETTING_WORDS[control.kind]
+  if (stop === 'armature') return motor?.kind === 'universal' ? SERIES_ARMATURE : MAGNET_ARMATURE
+  if (stop === 'worm') return wormWords(gearing.wormStarts)
+  return WORDS[stop]
 }
+
+const wormWords = (starts: number): string =>
+  starts === 1
+    ? 'Each turn of its one start pushes both wheels on by one tooth, one on either side.'
+    : `Each turn pushes both wheels on by ${starts} teeth, one for each start.`
 
 const SOURCE_WORDS = {
   mains: 'The voltage of the socket swings to and fro: alternating current comes in.',

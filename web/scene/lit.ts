@@ -1,5 +1,6 @@
 /** Where the light on the power's way stands in the picture. */
 import { Vector3 } from 'three'
+import type { Stand } from '../../sim/pose/electric-layout.ts'
 import type { Layout } from '../../sim/pose/layout.ts'
 import type { PartName } from '../../sim/pose/parts.ts'
 import { EVERYWHERE, type Stretch } from '../material/materials.ts'
@@ -46,15 +47,21 @@ type Box = readonly [
   halfLength: number,
 ]
 
+const standBox = ({ x, z, width, height, length }: Stand, foot: number): Box => [
+  x,
+  foot + height / 2,
+  z,
+  width / 2,
+  height / 2,
+  length / 2,
+]
+
+/** The plug on the floor, or the crank */
 function sourceBox({ electric, crank, tray }: Layout): Box {
-  const { plug, battery, top } = electric ?? { plug: null, battery: null, top: 0 }
+  const plug = electric?.plug
   if (plug) {
     const half = 0.8 * plug.length
     return [plug.x, plug.y, plug.z, half, half, 1.6 * half]
-  }
-  if (battery) {
-    const { x, z, width, height, length } = battery
-    return [x, top + height / 2, z, width / 2, height / 2, length / 2]
   }
   const z = crank?.z ?? tray.back
   const arm = crank?.arm ?? 1
@@ -72,38 +79,24 @@ function motorBox({ motor, fan, shaft }: Layout, stop: PowerStop): Box {
   return [0, 0, (back + front) / 2, stop === 'commutator' ? 0.8 * r : r, 0.6 * r, (front - back) / 2]
 }
 
+function gearBox({ gears, output, shaft }: Layout, stop: 'worm' | 'wheels' | 'outputs'): Box {
+  if (stop === 'worm') return [0, 0, 0, 2 * gears.tipRadiusWorm, gears.tipRadiusWorm, shaft.frontBearing]
+  const around = stop === 'wheels' ? gears.outsideRadiusWheel : output.brushRadius
+  const high = stop === 'wheels' ? gears.wheelWidth : output.brushHeight
+  return [0, stop === 'wheels' ? 0 : output.brush, 0, gears.centreDistance + around, high, around]
+}
+
 function litBox(layout: Layout, stop: PowerStop): Box {
-  const { electric, gears, output, shaft } = layout
-  switch (stop) {
-    case 'socket':
-      return sourceBox(layout)
-    case 'transformer':
-    case 'rectifier':
-    case 'capacitor':
-    case 'setting': {
-      const stand = electric?.stands[stop]
-      if (!electric || !stand) return sourceBox(layout)
-      const { x, z, width, height, length } = stand
-      return [x, electric.top + height / 2, z, width / 2, height / 2, length / 2]
-    }
-    case 'worm':
-      return [0, 0, 0, 2 * gears.tipRadiusWorm, gears.tipRadiusWorm, shaft.frontBearing]
-    case 'wheels': {
-      const around = gears.outsideRadiusWheel
-      return [0, 0, 0, gears.centreDistance + around, gears.wheelWidth, around]
-    }
-    case 'outputs': {
-      const around = output.brushRadius
-      return [0, output.brush, 0, gears.centreDistance + around, output.brushHeight, around]
-    }
-    default:
-      return motorBox(layout, stop)
-  }
+  if (stop === 'worm' || stop === 'wheels' || stop === 'outputs') return gearBox(layout, stop)
+  if (stop === 'brushes' || stop === 'commutator' || stop === 'armature' || stop === 'fan')
+    return motorBox(layout, stop)
+  const stand = stop === 'socket' ? layout.electric?.battery : layout.electric?.stands[stop]
+  return stand ? standBox(stand, layout.case.bottom) : sourceBox(layout)
 }
 
 /** Room round what is lit, in its own half sizes and in radii of the front bearing */
-const AROUND = 1.7
-const MORE = 1.6
+const AROUND = 1.1
+const MORE = 2
 
 /** What the camera keeps in the frame, so that it is seen where the light stands. */
 export function litPoints(layout: Layout, stop: PowerStop): Vector3[] {

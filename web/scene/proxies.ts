@@ -75,16 +75,15 @@ export function createProxies(layout: Layout): Proxies {
   if (fan !== null) add('fan', alongZ(fan.radius, fan.z - fan.depth / 2, fan.z + fan.depth / 2))
   if (crank !== null)
     add('crank', new BoxGeometry(crank.arm, 2.4 * crank.arm, crank.arm).translate(0, crank.arm / 2, crank.z))
-  const boxed = (width: number, height: number, length: number, x: number, y: number, z: number) =>
-    new BoxGeometry(width, height, length).translate(x, y, z)
   for (const { part, stand } of standsIn(layout.electric)) {
-    const { x, z, width, height: high, length } = stand
-    add(part, boxed(width, high, length, x, layout.case.bottom + high / 2, z))
+    const solid = new BoxGeometry(stand.width, stand.height, stand.length)
+    add(part, solid.translate(stand.x, layout.case.bottom + stand.height / 2, stand.z))
   }
   const plug = layout.electric?.plug
   if (plug) {
     const thick = 0.7 * plug.length
-    add('plug', boxed(thick, thick, 1.6 * plug.length, plug.x, plug.y, plug.z - 0.2 * plug.length))
+    const solid = new BoxGeometry(thick, thick, 1.6 * plug.length)
+    add('plug', solid.translate(plug.x, plug.y, plug.z - 0.2 * plug.length))
   }
   return { list: proxies, ray: new Raycaster() }
 }
