@@ -18,6 +18,9 @@ interface SettingsProps {
 const HEIGHT = 220
 const LEAST_TOP = 1.6
 const HARD = 1.2
+/** Above the highest line, for the name of what is hatched */
+const HEADROOM = 1.25
+const SPOT: Readonly<Record<BrushNow['kind'], string>> = { now: 'now', held: 'as held', steady: 'as set' }
 const DRAWN = ['main', 'dashed', 'thin', 'faint'] as const
 
 export function BrushesSettings({ machine, now }: SettingsProps) {
@@ -28,6 +31,7 @@ export function BrushesSettings({ machine, now }: SettingsProps) {
   const steps = machine.control.steps.length
   const loads = machine.outputs.loads
   const worst = Math.max(LEAST_TOP, now.figures.worse, ...points.map((point) => point.figures?.worse ?? 0))
+  const top = HEADROOM * worst
   const lines = loads.map(({ name }, load): Line => ({
     name,
     ...columnsOf(points, load, ({ worse }) => worse),
@@ -43,10 +47,10 @@ export function BrushesSettings({ machine, now }: SettingsProps) {
           width={width}
           height={HEIGHT}
           x={{ label: 'Speed setting', from: 0.7, to: Math.max(steps, 2) + 0.3, write: whole }}
-          y={{ label: 'Index of sparking, indicative', from: 0, to: 1.1 * worst }}
-          bands={[{ name: 'not for lasting use', y: [HARD, 1.1 * worst] }]}
+          y={{ label: 'Index of sparking, indicative', from: 0, to: top }}
+          bands={[{ name: 'not for lasting use', named: false, y: [HARD, top] }]}
           lines={lines}
-          spots={[{ name: 'now', x: setting + 1, y: now.figures.worse, filled: true }]}
+          spots={[{ name: SPOT[now.kind], x: setting + 1, y: now.figures.worse, filled: true }]}
           figure={figure}
           over={overlay(lines)}
         />
@@ -112,7 +116,14 @@ export function settingColumns(
   ]
 }
 
-const overlay = (lines: readonly Line[]) => (area: PlotArea) => <Names lines={lines} area={area} />
+const overlay = (lines: readonly Line[]) => (area: PlotArea) => (
+  <>
+    <text className="plot-words inside" x={area.across.low + 8} y={area.up.high + 18}>
+      not for lasting use
+    </text>
+    <Names lines={lines} area={area} />
+  </>
+)
 
 /** Each line is named at its right end. */
 function Names({
