@@ -1,5 +1,5 @@
-import type { EventRun, SwitchedSystem, Witness } from '../numeric/event-steps.ts'
-import { newEventRun } from '../numeric/event-steps.ts'
+import type { EventRun, SwitchedSystem, Witness } from '../numeric/event-run.ts'
+import { newEventRun } from '../numeric/event-run.ts'
 import type { Stepper } from '../numeric/dormand-prince.ts'
 import { denseSlope, denseValue, newStepper } from '../numeric/dormand-prince.ts'
 import { brent } from '../numeric/brent.ts'

@@ -6,7 +6,7 @@ import type { Look } from '../electric/wave-rates.ts'
 import { lookAt } from '../electric/wave-rates.ts'
 import type { Stepper } from '../numeric/dormand-prince.ts'
 import { TIME, writeDense } from '../numeric/dormand-prince.ts'
-import type { Witness } from '../numeric/event-steps.ts'
+import type { Witness } from '../numeric/event-run.ts'
 import { TURN } from '../quantity/constants.ts'
 import type { WaveRun } from './waveform.ts'
 import { frameSign } from './waveform.ts'
@@ -37,7 +37,7 @@ export interface Wave {
   readonly fuse: Float64Array
 }
 
-export function newWave(samples: number): Wave {
+function newWave(samples: number): Wave {
   const column = (): Float64Array => new Float64Array(samples)
   return {
     samples,
