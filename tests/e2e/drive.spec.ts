@@ -73,8 +73,9 @@ test('a jammed wheel shows in current, ledger, fuse and heat', async ({ page }) 
   await expect(page.getByText(/of the way to opening/)).toContainText(/Fuse: [1-9]\d? %/)
 
   await openPanel(page, 'Power')
-  await expect(page.getByRole('heading', { name: /power/i }).first()).toBeVisible()
-  await expect(page.getByRole('tabpanel', { name: 'Power' })).toContainText(/\b0 W|nothing|none of/i)
+  const taken = Math.round(locked.wallPower)
+  const nothing = page.getByRole('heading', { name: `Nothing reaches the wheels: ${taken} W are lost` })
+  await expect(nothing).toBeVisible()
 
   await openPanel(page, 'Heat')
   await expect(page.getByRole('tabpanel', { name: 'Heat' })).toContainText(/\b8[5-9] s\b/)
@@ -116,7 +117,10 @@ test('unplugged with a charged capacitor, it tells what is left, for how long, a
   expect(rest).toBeLessThanOrEqual(MACHINE.motor!.brushDrop)
 })
 
-test('numbers saved as CSV are those of the core, to the last digit', async ({ page }) => {
+/** Browser and Node round sines and exponentials differently in the last digit; a run of the integrator keeps that. */
+const ROUNDING = 1e-11
+
+test('numbers saved as CSV are those of the core', async ({ page }) => {
   await open(page)
   await setSetting(page, FASTEST)
   await openPanel(page, 'Waves')
@@ -137,8 +141,14 @@ test('numbers saved as CSV are those of the core, to the last digit', async ({ p
     expect(place, heading).toBeGreaterThanOrEqual(0)
     return rows.map((row) => Number(row.split(',')[place]))
   }
-  expect(column('time [s]')).toEqual([...wave.time])
-  expect(column('motor current [A]')).toEqual([...wave.motorCurrent])
-  expect(column('line current [A]')).toEqual([...wave.lineCurrent])
-  expect(column('motor torque [N m]')).toEqual([...wave.torque])
+  const expectColumn = (heading: string, values: Float64Array) => {
+    const most = Math.max(...values.map(Math.abs))
+    const misses = column(heading).map((value, at) => Math.abs(value - values[at]!))
+    expect(misses, heading).toHaveLength(values.length)
+    expect(Math.max(...misses) / most, heading).toBeLessThan(ROUNDING)
+  }
+  expectColumn('time [s]', wave.time)
+  expectColumn('motor current [A]', wave.motorCurrent)
+  expectColumn('line current [A]', wave.lineCurrent)
+  expectColumn('motor torque [N m]', wave.torque)
 })
