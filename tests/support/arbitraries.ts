@@ -57,6 +57,7 @@ const machineAround = (demo: Machine): fc.Arbitrary<Machine> =>
       inertia: around(demo.rotor.inertia),
       frictionTorque: aroundOrNone(demo.rotor.frictionTorque),
       fanTorque: aroundOrNone(demo.rotor.fanTorque),
+      breakaway: fc.oneof(fc.constant(1), fc.double({ min: 1, max: 2, noNaN: true })),
       bearingTorque: aroundOrNone(demo.outputs.bearingTorque),
       light: arbitraryLoad(demo.outputs.loads[0]!),
       heavy: arbitraryLoad(demo.outputs.loads[1] ?? demo.outputs.loads[0]!),
@@ -78,6 +79,7 @@ const machineAround = (demo: Machine): fc.Arbitrary<Machine> =>
         inertia: own.inertia,
         frictionTorque: own.frictionTorque,
         fanTorque: own.fanTorque,
+        breakaway: own.breakaway,
       },
       outputs: {
         ...demo.outputs,
