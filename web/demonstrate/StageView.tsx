@@ -77,6 +77,7 @@ function Picture({ Stage }: { readonly Stage: StagePicture }) {
   const state = useView((now) => now)
   const sense = useBench((bench) => bench.sense)
   const pluggedIn = useBench((bench) => bench.pluggedIn)
+  const setting = useBench((bench) => bench.setting)
   const [painters] = useState(() => new Set<() => void>())
   const stageFrame = useStageFrame(painters)
   useEffect(() => drawnBy(frame, requestFrame), [frame])
@@ -106,6 +107,7 @@ function Picture({ Stage }: { readonly Stage: StagePicture }) {
         selected={open ? state.selected : null}
         lit={open ? state.lit : null}
         pluggedIn={pluggedIn}
+        setting={setting}
         freeArea={freeArea}
         gearSigns={signs}
         misplaced={signs.contact || signs.compound ? state.misplaced : IDEAL}

@@ -44,7 +44,7 @@ const NAMES: Readonly<Record<Exclude<PowerStop, 'socket' | 'setting'>, string>> 
   outputs: 'Outputs',
 }
 
-export function stopName({ supply, control }: Machine, stop: PowerStop): string {
+function stopName({ supply, control }: Machine, stop: PowerStop): string {
   if (stop === 'socket') return SOURCES[supply.kind]
   return stop === 'setting' ? SETTINGS[control.kind] : NAMES[stop]
 }

@@ -27,6 +27,8 @@ export interface MachinePartsProps {
   readonly selected: PartName | null
   readonly lit: PowerStop | null
   readonly pluggedIn: boolean
+  /** Step of the speed control, from 0 */
+  readonly setting: number
 }
 
 const materialFor = (
@@ -77,6 +79,15 @@ function Part({ part, ...props }: MachinePartsProps & { readonly part: PartName 
       />
       {part === 'frontBearing' && (
         <mesh geometry={bodies.wormPointer} material={materials.plain} castShadow />
+      )}
+      {part === 'setting' && electric?.knob && (
+        <mesh
+          geometry={electric.knob.geometry}
+          material={material}
+          position={electric.knob.at}
+          rotation={[0, electric.knob.angles[props.setting] ?? 0, 0]}
+          castShadow
+        />
       )}
       {part === 'plug' && electric?.socket && (
         <mesh

@@ -25,6 +25,7 @@ export interface SceneProps extends GearSignProps {
   readonly selected: PartName | null
   readonly lit: PowerStop | null
   readonly pluggedIn: boolean
+  readonly setting: number
   readonly shadowMap: number
   /** Told after each frame whether another must follow. */
   readonly onFrame: (again: boolean) => void
@@ -61,6 +62,7 @@ export function Scene(props: SceneProps) {
         selected={props.selected}
         lit={props.lit}
         pluggedIn={props.pluggedIn}
+        setting={props.setting}
       />
       {electric && props.lit && <LightPath electric={electric} stop={props.lit} />}
       {anySign(props) && (

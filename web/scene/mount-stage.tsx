@@ -166,6 +166,7 @@ const SEEN = [
   'view',
   'lit',
   'pluggedIn',
+  'setting',
 ] as const
 
 function update(stage: Mounted, next: StageProps): void {

@@ -40,6 +40,7 @@ export function show(stage: Mounted): void {
       selected={props.selected}
       lit={props.lit}
       pluggedIn={props.pluggedIn && props.apart === 0}
+      setting={props.setting}
       shadowMap={SHADOW_MAP[quality.level]}
       gearSigns={props.gearSigns}
       misplaced={props.misplaced}

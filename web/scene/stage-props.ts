@@ -90,6 +90,8 @@ export interface StageProps extends GearSignProps {
   /** Where the light on the power's way stands; null while it is out */
   readonly lit: PowerStop | null
   readonly pluggedIn: boolean
+  /** Step of the speed control, from 0 */
+  readonly setting: number
   readonly freeArea: FreeArea
   readonly frame: StageFrame
   onSelect(part: PartName | null): void
