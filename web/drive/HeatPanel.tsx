@@ -22,7 +22,7 @@ export function HeatPanel() {
           <h2>Temperature over hours</h2>
           <p>
             {machine.motor === null
-              ? 'A hand turns this machine. It has no winding that a current warms, so there is no temperature to follow. What friction makes of the hand’s work is a few watts, and the gears give it to the air.'
+              ? 'A hand turns this machine. It has no winding that a current warms, so there is no temperature to follow. Friction turns part of the hand’s work into heat, which gears and bearings give to the air.'
               : 'The file of this machine does not say where its heat goes, so no temperature can be told.'}
           </p>
         </>

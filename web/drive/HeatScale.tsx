@@ -31,7 +31,17 @@ export function HeatScale({ heat, left }: HeatScaleProps) {
   return (
     <figure className="heat-scale" style={{ left }}>
       <figcaption className="small">
-        {seconds === null ? 'As warm as the bench says' : `After ${timeText(seconds)}`}
+        {seconds === null ? 'As it runs now' : `After ${timeText(seconds)}`}
+        <span className="heat-scale-key" aria-hidden="true">
+          <svg width="11" height="11">
+            <path className="heat-scale-mark" d="M5.5 10l-5 -9h10z" />
+          </svg>
+          winding
+          <svg width="11" height="11">
+            <path className="heat-scale-mark open" d="M5.5 1l-5 9h10z" />
+          </svg>
+          case
+        </span>
       </figcaption>
       <svg width={WIDTH} height="58" role="img" aria-label={scaleWords(heat, insulation)}>
         {Array.from({ length: STEPS }, (_, i) => (
@@ -54,9 +64,6 @@ export function HeatScale({ heat, left }: HeatScaleProps) {
           class {insulation} {degreeText(to)}
         </text>
       </svg>
-      <p className="small">
-        Filled: winding. Open: case. All other parts are not computed and drawn as the air.
-      </p>
     </figure>
   )
 }

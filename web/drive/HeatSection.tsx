@@ -97,6 +97,7 @@ function Drawn({ machine, view, said }: DrawnProps) {
     const { seconds, winding, case: body } = moment
     look.setState({ heatLook: { machine, seconds, winding, case: body } })
   }, [look, machine, moment])
+  useEffect(() => () => look.setState({ heatLook: null }), [look])
   return (
     <>
       <div className="drive-figure" ref={box}>

@@ -36,7 +36,8 @@ export function HeatSources({ machine }: { readonly machine: ThermalMachine }) {
       </table>
       <p className="small">
         How brush and friction heat divides is set in the machine. What the fan and the worm meshes turn into
-        heat goes to the air and the gears, and is not counted here.
+        heat goes to the air and the gears and is not counted here: on the stage only the motor has the tone
+        of its temperature, all else that of the air.
       </p>
     </section>
   )

@@ -1,4 +1,6 @@
 /** Other ways to run it: with pauses, without the fan's air, with the protection acting. */
+import { useView, useWorkshop } from '../frame/workshop.ts'
+import { keepSign } from '../panel/panels.ts'
 import { Switch } from '../gears/Switch.tsx'
 import { HeatDuty } from './HeatDuty.tsx'
 import type { ThermalMachine } from './heat-machine.ts'
@@ -33,6 +35,20 @@ export function HeatWaysFields({ machine, ways, onWays, stillAir, onStillAir }: 
         onChange={(on) => onWays({ ...ways, duty: on ? FIRST : null })}
       />
       {duty && <HeatDuty machine={machine} duty={duty} onDuty={(next) => onWays({ ...ways, duty: next })} />}
+      <KeepTones />
     </div>
+  )
+}
+
+/** With another panel open they show the machine as warm as it runs. */
+function KeepTones() {
+  const workshop = useWorkshop()
+  const kept = useView(({ keptSigns }) => keptSigns.includes('heat'))
+  return (
+    <Switch
+      label="Keep the tones on the stage"
+      on={kept}
+      onChange={(keep) => keepSign(workshop, 'heat', keep)}
+    />
   )
 }

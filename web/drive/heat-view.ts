@@ -77,10 +77,12 @@ export function momentAt(columns: HeatingColumns, seconds: number): HeatMoment {
   }
 }
 
-export const momentWords = (moment: HeatMoment, { hotSpotMargin }: Thermal): string =>
-  `After ${timeText(moment.seconds)}: winding ${degreeText(moment.winding)}, its hottest spot ${degreeText(
-    moment.winding + hotSpotMargin,
-  )}, case ${degreeText(moment.case)}`
+/** Numbers keep to their units at the end of a line. */
+export function momentWords({ seconds, winding, case: body }: HeatMoment, thermal: Thermal): string {
+  const spot = winding + thermal.hotSpotMargin
+  const words = `winding ${degreeText(winding)}, hottest spot ${degreeText(spot)}, case ${degreeText(body)}`
+  return `After ${timeText(seconds)}: ${words.replaceAll(' °C', '\u00a0°C')}`
+}
 
 /** Step of the cursor by arrow keys, in the unit of the axis */
 export const cursorStep = ({ end, unit }: HeatView): number => {
