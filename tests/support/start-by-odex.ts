@@ -105,3 +105,69 @@ function zeroOf(
   }
   return high
 }
+
+/** The start of a saturating series motor behind a triac whose current always dies before the next firing. */
+export interface SeriesStart {
+  readonly emfPeak: number
+  readonly angularFrequency: number
+  readonly resistance: number
+  readonly constantInductance: number
+  readonly fieldInductance: number
+  readonly emfConstant: number
+  readonly saturationCurrent: number
+  /** Of triac and brushes together [V] */
+  readonly drops: number
+  /** [rad] */
+  readonly firingAngle: number
+  readonly inertia: number
+  readonly drag: (w: number) => number
+}
+
+/** Half a cycle after the other: fired, the current's size flows to its end; then the shaft coasts to the next firing. */
+export function seriesStartByOdex(given: SeriesStart, halfCycles: number): { speed: number; angle: number } {
+  const { angularFrequency, saturationCurrent, emfConstant: k0 } = given
+  const fired = given.firingAngle / angularFrequency
+  const length = Math.PI / angularFrequency
+  const rates =
+    (stands: boolean): Rates =>
+    (t, [i, w]) => {
+      const flux = 1 / (1 + i! / saturationCurrent)
+      const voltage = given.emfPeak * Math.sin(angularFrequency * t) - given.drops
+      const inductance = given.constantInductance + given.fieldInductance * flux ** 2
+      const change = (voltage - given.resistance * i! - k0 * flux * i! * w!) / inductance
+      return stands ? [change, 0, 0] : [change, (k0 * flux * i! ** 2 - given.drag(w!)) / given.inertia, w!]
+    }
+  const solver = new Solver(3)
+  solver.absoluteTolerance = TOLERANCE
+  solver.relativeTolerance = TOLERANCE
+  const flow = (stands: boolean, t: number, y: number[], end: number) => {
+    solver.initialStepSize = (end - t) / 8
+    return end > t ? solver.solve(rates(stands), t, [...y], end).y : [...y]
+  }
+  const coast: Rates = (_t, [w]) => [-given.drag(w!) / given.inertia, w!]
+  let [speed, angle, t] = [0, 0, fired]
+  for (let n = 0; n < halfCycles; n++) {
+    let y = [0, speed, angle]
+    if (n === 0) {
+      const moves = (_t: number, [i]: number[]) =>
+        given.drag(0) - (k0 * i! ** 2) / (1 + i! / saturationCurrent)
+      const start = zeroOf(moves, (x) => flow(true, fired, [0, 0, 0], x), fired, fired + length / 8)
+      y = flow(true, fired, y, start)
+      t = start
+    } else t = fired
+    const from = y
+    const begin = t
+    const dies = zeroOf(
+      (_t, [i]) => i!,
+      (x) => flow(false, begin, from, x),
+      length * 0.9,
+      length + fired,
+    )
+    y = flow(false, begin, from, dies)
+    const coasting = new Solver(2)
+    coasting.absoluteTolerance = TOLERANCE
+    coasting.relativeTolerance = TOLERANCE
+    ;[speed, angle] = coasting.solve(coast, dies, [y[1]!, y[2]!], length + fired).y as [number, number]
+  }
+  return { speed, angle }
+}

@@ -7,7 +7,7 @@ import type { WaveOptions } from '../../../sim/run/waveform.ts'
 import { ANGLE, INPUT, SPENT, STORED } from '../../../sim/run/waveform-state.ts'
 import { bootCleaner, cordWinder, ventOpener } from '../../support/machines.ts'
 import { between, near, relativelyNear } from '../../support/near.ts'
-import { startByOdex } from '../../support/start-by-odex.ts'
+import { seriesStartByOdex, startByOdex } from '../../support/start-by-odex.ts'
 import { advance } from '../../../sim/numeric/event-steps.ts'
 
 const START = 0.1
@@ -55,6 +55,38 @@ test('the start of the boot cleaner is that of an independent integrator', () =>
   expect(errors[0]).toBeLessThan(5e-7)
   expect(errors[1]).toBeLessThan(1e-8)
   expect(errors[2]).toBeLessThan(1e-10)
+})
+
+test('the start of the cord winder is that of an independent integrator, saturation and gaps in its current included', () => {
+  const drive = compileDrive(cordWinder)
+  const { winding, source, triac } = drive.circuits[4]!
+  if (winding.kind !== 'universal') throw new Error('the cord winder has a series motor')
+  const load = drive.loads[0]!
+  const u = drive.ratio
+  const share = 1 / drive.forwardEfficiency / u
+  const wheel = (w: number) => load.passive + drive.bearingTorque + load.quadratic * (w / u) ** 2
+  const oracle = seriesStartByOdex(
+    {
+      emfPeak: source.emf,
+      angularFrequency: source.angularFrequency,
+      resistance: source.resistance + winding.resistance,
+      constantInductance: winding.inductance,
+      fieldInductance: winding.fieldInductance,
+      emfConstant: winding.emfConstant,
+      saturationCurrent: winding.saturationCurrent,
+      drops: triac!.drop + winding.brushDrop,
+      firingAngle: triac!.firingAngle,
+      inertia: drive.rotorInertia + (2 * share * drive.wheelInertia) / u,
+      drag: (w) =>
+        drive.frictionTorque + drive.viscousTorque * w + drive.fanTorque * w * w + 2 * share * wheel(w),
+    },
+    10,
+  )
+  const { y } = started(cordWinder, 4, 0.1 + triac!.firingAngle / source.angularFrequency, {
+    tolerance: 1e-10,
+  })
+  relativelyNear(y[4]!, oracle.speed, 1e-8)
+  relativelyNear(y[ANGLE]!, oracle.angle, 1e-8)
 })
 
 test('with events on the way the error falls at least with the power 4.5 of the longest step', () => {
