@@ -24,10 +24,16 @@ test.each([
 })
 
 test('with magnets the curve ends where the current does', () => {
-  const { torque, currentRms } = torqueSpeedCurve(compileDrive(ventOpener), { ...firstInput(), setting: 3 }, 11)
+  const unlimited = compileDrive({ ...ventOpener, protection: { kind: 'none' } })
+  const input = { ...firstInput(), setting: 3 }
+  const { torque, currentRms } = torqueSpeedCurve(unlimited, input, 11)
   near(torque[10]!, 0, 1e-12)
   near(currentRms[10]!, 0, 1e-12)
   expect([...torque]).toEqual([...torque].toSorted((a, b) => b - a))
+  // A current limit cuts the curve off at low speeds and leaves the rest as it is.
+  const limited = torqueSpeedCurve(compileDrive(ventOpener), input, 11).torque
+  expect(limited[0]!).toBeLessThan(0.8 * torque[0]!)
+  expect(limited.slice(4)).toEqual(torque.slice(4))
 })
 
 test('all settings share one axis, a higher one above a lower one, and come one by one', () => {
