@@ -4,63 +4,113 @@ import { firstInput } from '../../sim/drive/input.ts'
 import { operatingPoint } from '../../sim/drive/operating-point.ts'
 import type { Machine } from '../../sim/machine/machine.ts'
 import { symbolsOf, worth } from '../../web/instrument/formula-tree.ts'
-import { FORMULAS, type FormulaId, formulaValue, outcome } from '../../web/instrument/formulas.ts'
+import {
+  FORMULAS,
+  type FormulaId,
+  formulaRow,
+  formulaValue,
+  outcome,
+  symbolValue,
+} from '../../web/instrument/formulas.ts'
 import { type Situation, situationOf } from '../../web/instrument/situation.ts'
 import { firstBench } from '../../web/store/bench.ts'
-import { bootCleaner, classroomModel, ventOpener } from '../support/machines.ts'
+import { demoMachines } from '../support/machines.ts'
+import { otherMachines } from '../support/other-machines.ts'
 
-function running(machine: Machine, setting: number, leftLoad: number, rightLoad: number): Situation {
-  const point = operatingPoint(compileDrive(machine), { ...firstInput(), setting, leftLoad, rightLoad })
+interface Set {
+  readonly setting: number
+  readonly leftLoad: number
+  readonly rightLoad: number
+  readonly winding?: number
+  readonly magnet?: number
+}
+
+function running(machine: Machine, { winding = 20, magnet = 20, ...set }: Set): Situation {
+  const drive = compileDrive(machine, { winding, magnet })
+  const point = operatingPoint(drive, { ...firstInput(), ...set })
   if (!point) throw new Error('this machine is computed')
-  return situationOf(machine, { ...firstBench, setting, leftLoad, rightLoad }, point.reading)
+  return situationOf(machine, { ...firstBench, ...set, winding, magnet }, point.reading)
 }
 
-const situations: [string, Situation][] = [
-  ['A, setting 1, light', running(bootCleaner, 0, 0, 0)],
-  ['A, setting 5, one wheel loaded', running(bootCleaner, 4, 1, 0)],
-  ['B, setting 4, opening', running(ventOpener, 3, 0, 0)],
-  ['D, cranked', running(classroomModel, 0, 0, 0)],
-]
-
-/** Formulas of parts that a machine does not have say nothing of it. */
-function belongs(id: FormulaId, { motor, rectifier, transformer, rotor }: Machine): boolean {
-  if (id === 'crankTorque') return motor === null
-  if (id === 'diodeLoss') return rectifier !== null
-  if (id === 'coreLoss') return transformer !== null
-  if (id === 'fanLoss') return rotor.fanTorque > 0
-  return motor !== null || !['motorTorque', 'copperLoss', 'brushLoss'].includes(id)
-}
-
-const compared = (Object.keys(FORMULAS) as FormulaId[]).filter(
-  (id) => FORMULAS[id].reading && !FORMULAS[id].lawOnly,
+const everyChain: [string, Situation][] = [...demoMachines, ...otherMachines].flatMap(
+  (machine): [string, Situation][] => {
+    const last = machine.control.steps.length - 1
+    const cold = running(machine, { setting: 0, leftLoad: 0, rightLoad: 0 })
+    const set = { setting: last, leftLoad: 0, rightLoad: machine.outputs.loads.length > 1 ? 1 : 0 }
+    const warmth = machine.motor ? { winding: 92, magnet: 55 } : {}
+    return [
+      [`${machine.name}, setting 1, cold`, cold],
+      [`${machine.name}, setting ${last + 1}, warm`, running(machine, { ...set, ...warmth })],
+    ]
+  },
 )
 
-test('more than a dozen formulas have a reading to be compared with', () => {
-  expect(compared.length).toBeGreaterThan(12)
+/** Formulas of parts that a machine does not have say nothing of it. */
+function belongs(id: FormulaId, { motor, rectifier, transformer, rotor, control, supply }: Machine): boolean {
+  if (id === 'crankTorque') return motor === null
+  if (id === 'coreLoss') return transformer !== null
+  if (id === 'fanLoss') return rotor.fanTorque > 0
+  if (id === 'sourceLoss') return supply.kind !== 'crank' && (transformer !== null || supply.resistance > 0)
+  if (id === 'diodeLoss')
+    return rectifier !== null || control.kind === 'chopper' || control.kind === 'half-wave'
+  if (id === 'switchLoss') return control.kind === 'chopper' || control.kind === 'phase'
+  if (id === 'bleedLoss' || id === 'capacitorVoltage') return (rectifier?.capacitance ?? 0) > 0
+  const ofMotor = ['motorTorque', 'emf', 'meanCurrent', 'copperLoss', 'brushLoss']
+  return motor !== null || !ofMotor.includes(id)
+}
+
+const anyhow = everyChain[0]![1]
+const ids = Object.keys(FORMULAS) as FormulaId[]
+const rowsOf = (situation: Situation) =>
+  ids
+    .filter((id) => belongs(id, situation.machine))
+    .map((id) => ({ id, row: formulaRow(id, situation), ...outcome(id, situation) }))
+const comparedOf = (situation: Situation) =>
+  rowsOf(situation).filter(({ row }) => row.reading && !row.lawOnly)
+
+/** Where the formula and the reading differ in steady running, for a reason that the panel tells in these words. */
+const KNOWN: Readonly<Record<string, RegExp>> = {
+  'Vent opener, setting 4, warm: switchLoss': /relay bridges/,
+  'Chopper behind a smoothed bridge, setting 3, warm: switchLoss': /relay bridges/,
+  'Half-wave winder, setting 2, warm: diodeLoss': /diode is bridged/,
+  'Battery series motor, setting 4, warm: switchLoss': /relay bridges/,
+}
+
+test('more than a dozen formulas of every machine have a reading to be compared with', () => {
+  for (const [name, situation] of everyChain) expect(comparedOf(situation).length, name).toBeGreaterThan(12)
 })
 
-test.each(situations)('every formula gives what the drive itself computes: %s', (_name, situation) => {
-  for (const id of compared.filter((each) => belongs(each, situation.machine))) {
-    const own = formulaValue(id, situation)
-    const read = FORMULAS[id].reading!(situation)
-    expect(read, id).not.toBe(0)
-    expect(Math.abs(own - read) / Math.abs(read), id).toBeLessThan(1e-9)
+test.each(everyChain)('every formula gives what the drive itself computes: %s', (name, situation) => {
+  for (const { id, row, value, byFormula } of comparedOf(situation)) {
+    const said = KNOWN[`${name}: ${id}`]
+    if (said) expect([byFormula, row.holds], id).toEqual([false, expect.stringMatching(said)])
+    else {
+      const own = formulaValue(id, situation)
+      expect(Math.abs(own - value), `${id}: ${own} for ${value}`).toBeLessThanOrEqual(1e-9 * Math.abs(value))
+    }
   }
 })
 
-test.each(situations)('no formula and no symbol of it is NaN while it turns: %s', (_name, situation) => {
-  for (const id of Object.keys(FORMULAS) as FormulaId[]) {
-    if (belongs(id, situation.machine)) expect(outcome(id, situation).value, id).not.toBeNaN()
+test.each(everyChain)('a law without numbers tells what is shown instead: %s', (_name, situation) => {
+  for (const { id, row } of rowsOf(situation).filter((each) => each.row.lawOnly))
+    expect(row.holds ?? row.source, id).toMatch(/mean|settles/)
+})
+
+test.each(everyChain)('no formula and no symbol of it is NaN while it turns: %s', (_name, situation) => {
+  for (const { id, row, value } of rowsOf(situation)) {
+    expect(value, id).not.toBeNaN()
+    if (row.lawOnly) continue
+    for (const symbol of symbolsOf(row.right)) expect(symbolValue(situation)(symbol), symbol).not.toBeNaN()
   }
 })
 
 test('where a formula does not hold, the reading stands and says so', () => {
-  const [, situation] = situations[0]!
+  const [, situation] = everyChain[0]!
   const reading = { ...situation.reading, leftTorque: 0.02, wormSpeed: 0 }
   expect(outcome('leftTorque', { ...situation, reading })).toEqual({ value: 0.02, byFormula: false })
 })
 
-test.each(situations)('the forces in a mesh carry its torque and lose its share: %s', (_name, situation) => {
+test.each(everyChain)('the forces in a mesh carry its torque and lose its share: %s', (_name, situation) => {
   const { machine, reading } = situation
   const { axialModule, diameterQuotient, wheelTeeth, wormStarts, pressureAngle } = machine.gearing
   const [r1, r2] = [(axialModule * diameterQuotient) / 2000, (axialModule * wheelTeeth) / 2000]
@@ -76,12 +126,11 @@ test.each(situations)('the forces in a mesh carry its torque and lose its share:
 })
 
 test('a formula names each of its symbols once', () => {
-  expect(symbolsOf(FORMULAS.meshEfficiency.right)).toEqual(['alphaN', 'mu', 'gamma'])
+  expect(symbolsOf(formulaRow('meshEfficiency', anyhow).right)).toEqual(['alphaN', 'mu', 'gamma'])
 })
 
 test('a tree is worth what its operations say', () => {
-  expect(worth(FORMULAS.lead.right, (name) => ({ z1: 2, m: 3 })[name as 'z1' | 'm'])).toBeCloseTo(
-    6 * Math.PI,
-    12,
-  )
+  expect(
+    worth(formulaRow('lead', anyhow).right, (name) => ({ z1: 2, m: 3 })[name as 'z1' | 'm']),
+  ).toBeCloseTo(6 * Math.PI, 12)
 })

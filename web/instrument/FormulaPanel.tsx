@@ -2,12 +2,13 @@
 import { useEffect, useRef } from 'react'
 import { FormulaMath, SymbolMath } from './FormulaMath.tsx'
 import type { FormulaRow } from './formula.ts'
-import { SYMBOLS, type SymbolRow, symbolFigure } from './formula-symbols.ts'
+import { SYMBOLS, symbolFigure } from './formula-symbols.ts'
 import { symbolsOf } from './formula-tree.ts'
-import { FORMULAS, type FormulaId, outcome, symbolValue } from './formulas.ts'
+import { type FormulaId, formulaRow, outcome, symbolValue } from './formulas.ts'
 import { Icon } from './Icon.tsx'
 import { NOTHING, quantityText } from './reading-text.ts'
 import type { Situation } from './situation.ts'
+import type { SymbolRow } from './symbol-row.ts'
 import './formula.css'
 
 interface FormulaPanelProps {
@@ -20,7 +21,7 @@ interface FormulaPanelProps {
 
 export function FormulaPanel({ id, situation, moment, onClose }: FormulaPanelProps) {
   const dialog = useRef<HTMLDialogElement>(null)
-  const row = FORMULAS[id]
+  const row = formulaRow(id, situation)
   useEffect(() => {
     const panel = dialog.current
     if (!panel) return undefined
@@ -56,6 +57,8 @@ export function FormulaPanel({ id, situation, moment, onClose }: FormulaPanelPro
   )
 }
 
+const VARIES = 'The law holds at every instant; what is shown follows from all of them.'
+
 function FormulaResult({
   id,
   row,
@@ -72,6 +75,7 @@ function FormulaResult({
         {byFormula && !row.lawOnly ? '= ' : ''}
         {text}
       </p>
+      {row.lawOnly && <p className="small">{row.holds ?? VARIES}</p>}
       {!byFormula && !row.lawOnly && <p>{row.holds ?? 'The formula does not hold at this moment.'}</p>}
       {byFormula && row.holds && <p className="small">{row.holds}</p>}
     </div>

@@ -2,55 +2,12 @@
 import { degrees, radians, rpm } from '../../sim/quantity/convert.ts'
 import { wormDrivingEfficiency } from '../../sim/gear/efficiency.ts'
 import { wheelSense } from '../../sim/gear/wheel-motion.ts'
-import type { Load, Machine, PermanentMagnetMotor } from '../../sim/machine/machine.ts'
+import type { Load, Machine } from '../../sim/machine/machine.ts'
 import { type Unit, figureOf, givenFigure } from './reading-text.ts'
 import type { Situation } from './situation.ts'
+import { MOTOR_SYMBOLS } from './symbols-motor.ts'
+import { type Of, type SymbolRow, found, read, set, written } from './symbol-row.ts'
 import { wormTorque } from './worm-shaft.ts'
-
-export interface SymbolRow {
-  readonly letter: string
-  readonly index?: string
-  readonly words: string
-  readonly unit: Unit
-  /** set: a number of the machine; read: the reading; found: by another formula */
-  readonly origin: 'set' | 'read' | 'found'
-  readonly value: (situation: Situation) => number
-}
-
-type Of<Part> = (part: Part) => number
-
-const set = (letter: string, words: string, unit: Unit, of: Of<Machine>): SymbolRow => ({
-  ...written(letter),
-  words,
-  unit,
-  origin: 'set',
-  value: ({ machine }) => of(machine),
-})
-const read = (letter: string, words: string, unit: Unit, value: Of<Situation>): SymbolRow => ({
-  ...written(letter),
-  words,
-  unit,
-  origin: 'read',
-  value,
-})
-const found = (letter: string, words: string, unit: Unit, of: Of<Machine>): SymbolRow => ({
-  ...set(letter, words, unit, of),
-  origin: 'found',
-})
-
-/** Changes within a period, so that no one number stands for it. */
-const law = (letter: string, words: string, unit: Unit): SymbolRow => ({
-  ...read(letter, words, unit, () => Number.NaN),
-})
-
-/** 'z_1' is a z with the index 1. */
-function written(text: string): Pick<SymbolRow, 'letter' | 'index'> {
-  const [letter = '', index] = text.split('_')
-  return index === undefined ? { letter } : { letter, index }
-}
-
-const motorNumber = (machine: Machine, of: Of<PermanentMagnetMotor>): number =>
-  machine.motor?.kind === 'permanent-magnet' ? of(machine.motor) : 0
 
 const load = (
   letter: string,
@@ -124,42 +81,6 @@ const MOTION_SYMBOLS = {
   s: read('s', 'sense of motion, +1 or −1', '', (situation) => Math.sign(drivenWheelSpeed(situation))),
   sigma: { ...read('σ', 'way in which it is driven, +1 or −1', '', ({ sense }) => sense), origin: 'set' },
 } satisfies Record<string, SymbolRow>
-
-const MOTOR_SYMBOLS = {
-  k: set('k', 'motor constant', 'V s/rad', (machine) => motorNumber(machine, (motor) => motor.emfConstant)),
-  Ra: set('R_a', 'armature resistance', 'Ω', (machine) => motorNumber(machine, (motor) => motor.resistance)),
-  vb: set('v_b', 'drop of both brushes', 'V', (machine) => motorNumber(machine, (motor) => motor.brushDrop)),
-  Vd: set('V_d', 'drop of one diode', 'V', ({ rectifier }) => rectifier?.diodeDrop ?? 0),
-  I: read('I', 'mean motor current', 'A', ({ reading }) => reading.currentMean),
-  Irms: read('I_eff', 'effective motor current', 'A', ({ reading }) => reading.currentRms),
-  i: law('i', 'motor current at one instant', 'A'),
-  u: law('u', 'voltage offered at that instant, after diodes or switch', 'V'),
-  V: set('V', 'voltage of the supply', 'V', ({ supply }) => (supply.kind === 'crank' ? 0 : supply.voltage)),
-  RFe: set(
-    'R_Fe',
-    'core loss resistance',
-    'Ω',
-    ({ transformer }) => 1000 * (transformer?.coreResistance ?? 0),
-  ),
-  E: read('E', 'emf of the motor', 'V', ({ machine, reading, sense }) =>
-    motorNumber(machine, (motor) => motor.emfConstant * reading.wormSpeed * sense),
-  ),
-  Rs: {
-    ...read('R_s', 'resistance of supply or tap', 'Ω', ({ machine, setting }) =>
-      sourceResistance(machine, setting),
-    ),
-    origin: 'set',
-  },
-  Tm: read('T_m', 'motor torque', 'N m', ({ reading }) => reading.motorTorque),
-  Tc: set('T_c', 'constant friction', 'N m', ({ rotor }) => rotor.frictionTorque),
-  bv: set('b_v', 'viscous friction', 'N m s/rad', ({ rotor }) => rotor.viscousTorque),
-  cf: set('c_f', 'fan and windage', 'N m s²/rad²', ({ rotor }) => rotor.fanTorque),
-} satisfies Record<string, SymbolRow>
-
-function sourceResistance({ supply, control }: Machine, setting: number): number {
-  if (control.kind === 'taps') return control.steps[setting]?.resistance ?? 0
-  return supply.kind === 'crank' ? 0 : supply.resistance
-}
 
 const OUTPUT_SYMBOLS = {
   TaL: load('T_a', 'active load', 'N m', 'left', ({ active }) => active),

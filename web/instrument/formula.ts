@@ -20,6 +20,9 @@ export interface FormulaRow {
   readonly holds?: string
 }
 
+/** A row that is the same for every machine, or one that depends on what the machine is made of. */
+export type Formula = FormulaRow | ((situation: Situation) => FormulaRow)
+
 const RELATIVE = 1e-6
 const ABSOLUTE = 1e-9
 

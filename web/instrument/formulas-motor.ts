@@ -1,7 +1,9 @@
-/** Formulas of the motor, and of what each loss takes. */
+/** Formulas of the motor, and of what is lost from its shaft to the wheels. */
 import { rpm } from '../../sim/quantity/convert.ts'
-import type { FormulaRow } from './formula.ts'
-import { fraction, magnitude, minus, power, product, sum } from './formula-tree.ts'
+import type { Formula, FormulaRow } from './formula.ts'
+import { type Tree, fraction, magnitude, minus, power, product, sum } from './formula-tree.ts'
+import { motorEmf } from './motor-state.ts'
+import type { Situation } from './situation.ts'
 
 const LEDGER = 'Part of the ledger: what goes in is what comes out, what is lost and what is stored.'
 const DRIVING = 'Holds while the worm drives the wheel.'
@@ -18,7 +20,62 @@ const meshLoss = (side: 'left' | 'right') =>
     reading: ({ reading }) => (side === 'left' ? reading.meshLossLeft : reading.meshLossRight),
   }) satisfies FormulaRow
 
+/** k, with what the warmth of the magnets takes from it where they are not as cold as the constant was told. */
+const constant = ({ machine, magnet }: Situation): Tree => {
+  const change = product(fraction('aB', 100), sum('magnets', minus(20)))
+  const warm = magnet !== 20 && (machine.thermal?.magnetCoefficient ?? 0) !== 0
+  return warm ? product('k', sum(1, change)) : product('k')
+}
+
+/** k(i) of a series motor, whose iron fills with flux */
+const filling = fraction('k0', sum(1, fraction(magnitude('i'), 'isat')))
+const FROELICH = 'Saturation after Frölich, from memory.'
+
+const motorTorque = (situation: Situation): FormulaRow => {
+  const shown = {
+    letter: 'T',
+    index: 'm',
+    unit: 'N m',
+    reading: ({ reading }: Situation) => reading.motorTorque,
+  } as const
+  if (situation.machine.motor?.kind === 'universal')
+    return {
+      ...shown,
+      title: 'Torque of the motor, mean over the wave',
+      right: product(filling, power('i', 2)),
+      lawOnly: true,
+      holds: 'The law holds at every instant; its mean over one period is shown.',
+      source: `The current makes the field as well, so that torque goes with its square. ${FROELICH} ${MACHINE_SET}`,
+    }
+  return {
+    ...shown,
+    title: 'Torque of the motor',
+    right: product(constant(situation), 'I'),
+    source: `Torque goes with current. ${MACHINE_SET}`,
+  }
+}
+
+const emf = (situation: Situation): FormulaRow => {
+  const shown = { letter: 'E', unit: 'V', reading: motorEmf } as const
+  if (situation.machine.motor?.kind === 'universal')
+    return {
+      ...shown,
+      title: 'Emf, the voltage that the turning motor makes itself',
+      right: fraction(product('Tm', 'omega'), 'I'),
+      holds: 'Without current a series motor has no field, and so no emf.',
+      source: `In a series motor it is k i ω and follows the current over the wave. Its mean weighted by the current is shown: times the mean current it is the power that becomes motion. ${FROELICH}`,
+    }
+  return {
+    ...shown,
+    title: 'Emf, the voltage that the turning motor makes itself',
+    right: product(constant(situation), 'omega'),
+    source: `Voltage goes with speed, by the same constant as torque with current. ${MACHINE_SET}`,
+  }
+}
+
 export const MOTOR_FORMULAS = {
+  motorTorque,
+  emf,
   motorSpeed: {
     title: 'Speed of motor and worm',
     letter: 'J dω/dt',
@@ -35,15 +92,6 @@ export const MOTOR_FORMULAS = {
       'The speed settles where the right side is 0: motor torque equals what works against it. Mechanics.',
     reading: ({ reading }) => rpm(reading.wormSpeed),
   },
-  motorTorque: {
-    title: 'Torque of the motor',
-    letter: 'T',
-    index: 'm',
-    unit: 'N m',
-    right: product('k', 'I'),
-    source: `Torque goes with current. ${MACHINE_SET}`,
-    reading: ({ reading }) => reading.motorTorque,
-  },
   crankTorque: {
     title: 'Torque of the hand on the crank',
     letter: 'T',
@@ -53,47 +101,6 @@ export const MOTOR_FORMULAS = {
     source: 'The hand gives what friction, fan and both meshes ask for at its speed. Mechanics.',
     holds: 'Holds at steady speed.',
     reading: ({ reading }) => reading.motorTorque,
-  },
-  emf: {
-    title: 'Emf, the voltage that the turning motor makes itself',
-    letter: 'E',
-    unit: 'V',
-    right: product('k', 'omega'),
-    source: `Voltage goes with speed, by the same constant as torque with current. ${MACHINE_SET}`,
-  },
-  meanCurrent: {
-    title: 'Mean motor current',
-    letter: 'L di/dt',
-    unit: 'A',
-    right: sum('u', minus(product(sum('Rs', 'Ra'), 'i')), minus('E'), minus('vb')),
-    lawOnly: true,
-    source:
-      'Solved in closed form over one period of the supply, from instant to instant; the mean of i is shown.',
-    reading: ({ reading }) => reading.currentMean,
-  },
-  copperLoss: {
-    title: 'Loss in the winding',
-    letter: 'P',
-    unit: 'W',
-    right: product('Ra', power('Irms', 2)),
-    source: `Heat goes with the square of the current. ${LEDGER}`,
-    reading: ({ reading }) => reading.copperLoss,
-  },
-  brushLoss: {
-    title: 'Loss where the brushes touch',
-    letter: 'P',
-    unit: 'W',
-    right: product('vb', 'I'),
-    source: `A carbon brush drops nearly the same voltage at any current: common practice. ${LEDGER}`,
-    reading: ({ reading }) => reading.brushLoss,
-  },
-  diodeLoss: {
-    title: 'Loss in the bridge',
-    letter: 'P',
-    unit: 'W',
-    right: product(2, 'Vd', 'I'),
-    source: `The current passes two diodes at a time. ${LEDGER}`,
-    reading: ({ reading }) => reading.diodeLoss,
   },
   frictionLoss: {
     title: 'Loss to friction of the rotor',
@@ -121,13 +128,4 @@ export const MOTOR_FORMULAS = {
     source: LEDGER,
     reading: ({ reading }) => reading.bearingLossLeft + reading.bearingLossRight,
   },
-  coreLoss: {
-    title: 'Loss in the core of the transformer',
-    letter: 'P',
-    unit: 'W',
-    right: fraction(power('V', 2), 'RFe'),
-    source: `Stands for the heat in the iron, as a resistance across the mains. ${LEDGER}`,
-    holds: 'Holds while it is plugged in.',
-    reading: ({ reading }) => reading.coreLoss,
-  },
-} satisfies Record<string, FormulaRow>
+} satisfies Record<string, Formula>

@@ -11,6 +11,9 @@ export interface Situation {
   readonly sense: 1 | -1
   readonly leftLoad: Load
   readonly rightLoad: Load
+  /** How warm winding and magnets are [degC] */
+  readonly winding: number
+  readonly magnet: number
 }
 
 const NO_LOAD: Load = { name: '', active: 0, passive: 0, linear: 0, quadratic: 0 }
@@ -24,5 +27,7 @@ export function situationOf(machine: Machine, bench: Bench, reading: Reading): S
     sense: bench.sense,
     leftLoad: loads[bench.leftLoad] ?? NO_LOAD,
     rightLoad: loads[bench.rightLoad] ?? NO_LOAD,
+    winding: bench.winding,
+    magnet: bench.magnet,
   }
 }
