@@ -30,7 +30,7 @@ const handed = (['right', 'left'] as const).flatMap((hand) =>
 test.each(handed)('compound is looked at from its own side: $hand hand, $side wheel, $sense', (chosen) => {
   const { hand, side, sense } = chosen
   const flanks = pushesAlong(sense, hand)
-  const look: Look = { side, flanks, forces: null }
+  const look: Look = { side, flanks, forces: null, lit: null }
   const { layout, rig } = standing(look, hand)
   const own = side === 'left' ? -1 : 1
   const axis = new Vector3(own * layout.gears.centreDistance, 0, 0)
@@ -48,7 +48,7 @@ test.each(handed)('compound is looked at from its own side: $hand hand, $side wh
 test.each(['left', 'right'] as const)(
   'the mesh of the %s wheel is the one that is looked into',
   (side: Side) => {
-    const { rig } = standing({ side, flanks: 0, forces: null })
+    const { rig } = standing({ side, flanks: 0, forces: null, lit: null })
     expect(Math.sign(rig.now.target.x)).toBe(side === 'left' ? -1 : 1)
   },
 )
