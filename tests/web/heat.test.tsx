@@ -237,6 +237,14 @@ describe('names on close lines', () => {
     expect(places.every(({ leader }) => leader === null)).toBe(true)
     expect(places[1]!.y).toBeGreaterThan(places[0]!.y)
   })
+  test('stay inside a narrow chart', () => {
+    const narrow = { ...scale, across: { ...scale.across, high: 250 } }
+    const places = namePlaces([line('hot', 43, 43), line('mean', 33, 33), line('case', 30, 30)], narrow)
+    for (const { x } of places) {
+      expect(x).toBeGreaterThan(52)
+      expect(x).toBeLessThan(250)
+    }
+  })
   test('stand beside lines that end early, none on another', () => {
     const early = (name: string, T: number) => ({ name, x: [0, 4], y: [20, T] })
     const places = namePlaces([early('hot', 140), early('mean', 138), early('case', 25)], scale)

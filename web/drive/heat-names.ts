@@ -17,15 +17,17 @@ const ROOM = 92
 const OVER = 8
 const BETWEEN = 25
 const HEIGHT = 17
+const BESIDE = 10
 
 /** `lines` from the hottest down, all to the same end. */
 export function namePlaces(lines: readonly Line[], area: PlotArea): readonly NamePlace[] {
   const { across } = area
   const last = Math.max(...lines.map(({ x }) => x[x.length - 1] ?? 0))
   const end = Math.min(across.high, toPixel(across, last))
-  return end < across.low + (lines.length + 0.5) * ROOM
+  const room = Math.min(ROOM, (end - across.low) / lines.length)
+  return room < ROOM && across.high - end > ROOM + BESIDE
     ? besideEnds(lines, area, end)
-    : lines.map((line, i) => over(line, lines, area, end - (i + 0.5) * ROOM))
+    : lines.map((line, i) => over(line, lines, area, end - (i + 0.5) * room))
 }
 
 function over({ name }: Line, lines: readonly Line[], { across, up }: PlotArea, x: number): NamePlace {
@@ -44,6 +46,6 @@ function besideEnds(lines: readonly Line[], { up }: PlotArea, end: number): read
   return lines.map(({ name, y }) => {
     const own = toPixel(up, y[y.length - 1] ?? 0)
     before = Math.max(own + 5, before + HEIGHT, up.high + HEIGHT)
-    return { name, x: end + 10, y: before, beside: true, leader: null }
+    return { name, x: end + BESIDE, y: before, beside: true, leader: null }
   })
 }
