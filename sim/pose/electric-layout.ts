@@ -164,6 +164,9 @@ function brushLeads(motor: MotorLayout, y: number, from: Point): Wire[] {
 }
 
 const frontOf = ({ x, z, length }: Stand, y: number): Point => [x, y, z + length / 2]
+/** Out of the last part to the brushes: at its front, or at its side where it stands beside them. */
+const lastOut = (stand: Stand, { commutatorBack }: MotorLayout, y: number): Point =>
+  stand.z + stand.length / 2 < commutatorBack ? frontOf(stand, y) : [stand.x - stand.width / 2, y, stand.z]
 const backOf = ({ x, z, length }: Stand, y: number): Point => [x, y, z - length / 2]
 
 /** `chain` - without the transformer, which stands on the other side of the motor */
@@ -195,7 +198,7 @@ function wiresOf(room: Room, chain: readonly ChainElement[], layout: Omit<Electr
   rest.slice(1).forEach(({ to, stand }, before) => {
     wires.push({ to, points: [frontOf(rest[before]!.stand, y), backOf(stand, y)] })
   })
-  return [...wires, ...brushLeads(motor, y, frontOf(rest.at(-1)!.stand, y))]
+  return [...wires, ...brushLeads(motor, y, lastOut(rest.at(-1)!.stand, motor, y))]
 }
 
 /** Null where a hand turns the machine. */

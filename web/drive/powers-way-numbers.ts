@@ -41,9 +41,7 @@ function transformer({ machine, setting, reading }: Situation): readonly PartNum
   const { control } = machine
   return [
     given('Primary, rated', machine.transformer?.primaryVoltage ?? 0, 'V'),
-    ...(control.kind === 'taps'
-      ? [given('Secondary, open', control.steps[setting]?.voltage ?? 0, 'V')]
-      : []),
+    ...(control.kind === 'taps' ? [given('Secondary, open', control.steps[setting]?.voltage ?? 0, 'V')] : []),
     number('Power to the secondary', reading.inputPower, 'W'),
   ]
 }
@@ -82,11 +80,7 @@ const NUMBERS: Readonly<Record<PowerStop, (situation: Situation) => readonly Par
     ...(machine.brushes
       ? [
           given('Bars', machine.brushes.bars, ''),
-          number(
-            'Bars a second',
-            (machine.brushes.bars * Math.abs(reading.wormSpeed)) / (2 * Math.PI),
-            '',
-          ),
+          number('Bars a second', (machine.brushes.bars * Math.abs(reading.wormSpeed)) / (2 * Math.PI), ''),
         ]
       : []),
   ],
@@ -179,6 +173,8 @@ const LOST: Partial<Record<PowerStop, string>> = {
 export function lossText(stop: PowerStop, { machine, reading }: Situation): string {
   const name = LOST[stop]
   if (name === undefined) return stop === 'commutator' ? 'Its loss is counted with the brushes.' : ''
+  if (stop === 'setting' && machine.control.kind === 'taps')
+    return 'Its resistance is counted with the transformer.'
   const lost = lostAt(machine, stop, reading)
   if (lost === 0 && stop === 'socket') return ''
   const all = taken(reading)

@@ -72,6 +72,9 @@ const FORCES = { yaw: 28, elevation: 50, subject: 'forces' } as const
 const LIT_FROM: Partial<Record<PowerStop, readonly [yaw: number, elevation: number]>> = {
   socket: [40, 28],
   transformer: [-14, 38],
+  rectifier: [62, 34],
+  capacitor: [62, 34],
+  setting: [68, 34],
   wheels: [20, 46],
   outputs: [22, 2],
   fan: [64, 24],

@@ -43,7 +43,7 @@ function boardOf({ width, height, length }: Stand, taps: boolean) {
   return {
     board: 0.2 * height,
     knob: taps ? radius : 0.8 * radius,
-    z: taps ? 0 : 0.22 * length,
+    z: taps ? 0 : 0.2 * length,
     high: taps ? 0.74 * height : 0.6 * height,
   }
 }

@@ -21,16 +21,18 @@ const unit = (a: Point): Point => {
 const lengthOf = (a: Point, b: Point): number => Math.hypot(...minus(a, b))
 
 const BEND_POINTS = 5
+/** Of a stretch that a bend at its end takes at most, so that two bends leave some of it */
+const MOST_OF_STRETCH = 0.42
 
-/** The same line with each corner replaced by a parabola that begins `bend` before it, or half way. */
+/** The same line with each corner replaced by a parabola that begins `bend` before it, or not quite half way. */
 export function rounded(points: readonly Point[], bend: number): Point[] {
   const line: Point[] = [points[0]!]
   for (let n = 1; n < points.length - 1; n++) {
     const [before, corner, after] = [points[n - 1]!, points[n]!, points[n + 1]!]
     const [back, on] = [lengthOf(corner, before), lengthOf(corner, after)]
     if (back === 0 || on === 0) continue
-    const from = along(corner, before, Math.min(0.5, bend / back))
-    const to = along(corner, after, Math.min(0.5, bend / on))
+    const from = along(corner, before, Math.min(MOST_OF_STRETCH, bend / back))
+    const to = along(corner, after, Math.min(MOST_OF_STRETCH, bend / on))
     for (let i = 0; i <= BEND_POINTS; i++) {
       const t = i / BEND_POINTS
       line.push(along(along(from, corner, t), along(corner, to, t), t))
