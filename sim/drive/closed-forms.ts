@@ -39,7 +39,7 @@ export function chopperOf(circuit: Circuit): ChopperCircuit | null {
 }
 
 /** Parts of a motor's natural speed that the cells of its table begin with */
-const CELLS = 4
+const CELLS = 2
 
 /** A table of what has no closed form; null where there is one. */
 export const tableOf = (circuit: Circuit): CycleTable | null =>

@@ -49,9 +49,9 @@ const CELLS_BELOW = 64
 const CELLS_ABOVE = 256
 const MOST_CELLS = 768
 /** Halvings of a wide cell, where the current's regime changes and no polynomial follows */
-const MOST_HALVINGS = 14
+const MOST_HALVINGS = 12
 /** What a cell may miss its new solutions by, as a part of its largest; its halves are some hundred times nearer. */
-const FORETOLD = 3e-7
+const FORETOLD = 5e-7
 
 /** `width` - a speed over which the torque changes, but not beyond recognition [rad/s], > 0 */
 export const newCycleTable = (circuit: Circuit, width: number): CycleTable => ({
