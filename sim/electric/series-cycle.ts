@@ -1,9 +1,9 @@
 import type { Circuit } from './circuit.ts'
 import type { CurrentCycle } from './cycle.ts'
 import { clearCycle } from './cycle.ts'
+import { followPulse } from './follow-pulse.ts'
 import type { SeriesPulse } from './series-pulse.ts'
 import {
-  followPulse,
   newSeriesPulse,
   OF_COSINE,
   OF_CURRENT,
