@@ -2,7 +2,7 @@ import { TIME } from '../numeric/dormand-prince.ts'
 import { AROUND, BACK, CURRENT, EMPTY, HANDOVER, REVERSAL } from './wave-guards.ts'
 import { setLoops } from './wave-modes.ts'
 import type { Feed, Path, WaveNetwork } from './wave-network.ts'
-import { CAPACITOR, canFeed, hasImpedance, MOTOR, smoothed, SOURCE } from './wave-network.ts'
+import { CAPACITOR, canFeed, emfAt, hasImpedance, MOTOR, smoothed, SOURCE } from './wave-network.ts'
 
 /** Changes the mode as the guard asks. */
 export function changeNetwork(network: WaveNetwork, guard: number, y: Float64Array): void {
@@ -70,6 +70,7 @@ function handOver(network: WaveNetwork, y: Float64Array): void {
     enter(network, 'legs', hasImpedance(network) ? 'shorted' : 'open', 1)
   } else if (feed === 'shorted' || (path === 'legs' && !hasImpedance(network))) {
     network.turn = 1
+    if (feed === 'shorted' && !smoothed(network)) meetSource(network, y)
     y[SOURCE] = y[MOTOR]!
     if (smoothed(network)) enter(network, 'capacitor', 'charging', 1)
     else enter(network, 'source', 'series', 1)
@@ -82,6 +83,17 @@ function handOver(network: WaveNetwork, y: Float64Array): void {
     network.feed = path === 'legs' ? 'shorted' : 'charging'
     y[SOURCE] = 0
   }
+}
+
+/**
+ * Where a source without inductance takes the motor's current over, it is the most that the source can carry. What the
+ * current is above that is the error of a step, for which the legs would take it back at once.
+ */
+function meetSource(network: WaveNetwork, y: Float64Array): void {
+  const { sourceResistance, sourceInductance, circuit } = network
+  if (sourceInductance > 0) return
+  const most = (emfAt(network, y[TIME]!) - (circuit.triac?.drop ?? 0)) / sourceResistance
+  y[MOTOR] = Math.min(y[MOTOR]!, most)
 }
 
 /** A triac, a diode or an opened contact lets go of the current where it is zero, unless it may flow the new way. */
