@@ -2,8 +2,9 @@
 import type { Reading } from '../../sim/drive/reading.ts'
 import type { Machine } from '../../sim/machine/machine.ts'
 import { rpm } from '../../sim/quantity/convert.ts'
-import { type PartNumber, stepNumbers } from '../instrument/part-numbers.ts'
-import { type Unit, givenFigure, quantityText } from '../instrument/reading-text.ts'
+import type { PartNumber } from '../instrument/part-number.ts'
+import { stepNumbers } from '../instrument/part-numbers-electric.ts'
+import { type Unit, figure, givenFigure, quantityText } from '../instrument/reading-text.ts'
 import type { Situation } from '../instrument/situation.ts'
 import type { PowerStop } from '../store/view.ts'
 import { stopsOf } from './powers-way.ts'
@@ -58,6 +59,10 @@ const toMotor = ({ machine, reading }: Situation): readonly PartNumber[] => [
   number('Current, r.m.s.', reading.currentRms, 'A'),
 ]
 
+/** RC of the smoothing capacitor with its bleed resistor [s], in which the voltage falls to 1/e */
+const bleedTime = ({ rectifier }: Machine): number =>
+  rectifier === null ? 0 : rectifier.bleedResistance * 1e3 * rectifier.capacitance * 1e-6
+
 const NUMBERS: Readonly<Record<PowerStop, (situation: Situation) => readonly PartNumber[]>> = {
   socket: source,
   transformer,
@@ -66,6 +71,7 @@ const NUMBERS: Readonly<Record<PowerStop, (situation: Situation) => readonly Par
     given('Capacitance', machine.rectifier?.capacitance ?? 0, 'µF'),
     number('Mean voltage', reading.capacitorVoltage, 'V'),
     number('Ripple, least to most', reading.capacitorRipple, 'V'),
+    { name: 'Unplugged, to 37 % in', text: `${figure(bleedTime(machine))} s` },
   ],
   setting: (situation) => [
     ...stepNumbers(situation),

@@ -26,8 +26,7 @@ export function Readings() {
             <ReadingsTable steady={situation} />
             <p className="readings-key small">Large: now. Below it: running steadily as set.</p>
             <WithoutLosses steady={situation} />
-
-            <SupplyReadings steady={situation} />
+            <SupplyReadings steady={situation} overLimit={steady.overLimit} />
           </>
         ) : (
           <NotComputed />

@@ -1,38 +1,21 @@
-/** What the machine takes from the socket or the battery. */
+/** What the machine takes from the socket or the battery, and what becomes of it as far as the motor's brushes. */
 import { useMachine } from '../frame/workshop.ts'
-import type { FormulaId } from './formulas.ts'
-import { type Unit, quantityText } from './reading-text.ts'
 import type { Situation } from './situation.ts'
+import { type SupplyRow, protectionRow, rowsFor, warmthText } from './supply-rows.ts'
 import { FormulaButton } from './use-formula.tsx'
 import { useNowText } from './use-reading.ts'
 
-interface SupplyRow {
-  readonly name: string
-  readonly unit: Unit
-  readonly formula?: FormulaId
-  readonly mainsOnly?: boolean
-  readonly value: (situation: Situation) => number
+interface SupplyReadingsProps {
+  readonly steady: Situation
+  /** Whether fuse or overload switch would open in time, running steadily */
+  readonly overLimit: boolean
 }
 
-const ROWS: readonly SupplyRow[] = [
-  { name: 'Input voltage', unit: 'V', value: ({ reading }) => reading.wallVoltage },
-  { name: 'Input frequency', unit: 'Hz', mainsOnly: true, value: ({ reading }) => reading.wallFrequency },
-  { name: 'Input current', unit: 'A', value: ({ reading }) => reading.wallCurrent },
-  { name: 'Input power', unit: 'W', value: ({ reading }) => reading.wallPower },
-  { name: 'Power factor', unit: '', mainsOnly: true, value: ({ reading }) => reading.powerFactor },
-  { name: 'Motor current', unit: 'A', formula: 'meanCurrent', value: ({ reading }) => reading.currentMean },
-  { name: 'Motor voltage', unit: 'V', value: ({ reading }) => reading.motorVoltage },
-  {
-    name: 'Motor emf',
-    unit: 'V',
-    formula: 'emf',
-    value: ({ machine, reading, sense }) => (machine.motor?.emfConstant ?? 0) * reading.wormSpeed * sense,
-  },
-]
-
-export function SupplyReadings({ steady }: { readonly steady: Situation }) {
+export function SupplyReadings({ steady, overLimit }: SupplyReadingsProps) {
   const supply = useMachine((machine) => machine.supply.kind)
   if (supply === 'crank') return null
+  const protection = protectionRow(steady.machine)
+  const warmth = warmthText(steady)
   return (
     <section className="supply-readings" aria-label="Supply and motor">
       <table className="readings-table">
@@ -44,29 +27,31 @@ export function SupplyReadings({ steady }: { readonly steady: Situation }) {
           </tr>
         </thead>
         <tbody>
-          {ROWS.filter((row) => supply === 'mains' || !row.mainsOnly).map((row) => (
-            <tr key={row.name}>
-              <th scope="row">{row.name}</th>
-              <td>
-                <SupplyNow row={row} />
-              </td>
-              <td className="readings-steady number">
-                {quantityText(row.value(steady), row.unit)}
-                {row.formula && <FormulaButton id={row.formula} of={row.name} />}
-              </td>
-            </tr>
+          {rowsFor(steady.machine, steady.setting).map((row) => (
+            <SupplyReading key={row.name} row={row} steady={row.text(steady)} />
           ))}
+          {protection && <SupplyReading row={protection} steady={overLimit ? 'opens in time' : 'holds'} />}
         </tbody>
       </table>
+      {warmth && <p className="readings-key small">{warmth}</p>}
     </section>
   )
 }
 
-function SupplyNow({ row }: { readonly row: SupplyRow }) {
-  const text = useNowText((situation) => quantityText(row.value(situation), row.unit))
+function SupplyReading({ row, steady }: { readonly row: SupplyRow; readonly steady: string }) {
+  const now = useNowText(row.text)
   return (
-    <output className="number" aria-live="off" aria-label={row.name}>
-      {text}
-    </output>
+    <tr>
+      <th scope="row">{row.name}</th>
+      <td>
+        <output className="number" aria-live="off" aria-label={row.name}>
+          {now}
+        </output>
+      </td>
+      <td className="readings-steady number">
+        {steady}
+        {row.formula && <FormulaButton id={row.formula} of={row.name} />}
+      </td>
+    </tr>
   )
 }

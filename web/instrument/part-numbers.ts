@@ -2,25 +2,12 @@
 import { pairProportions } from '../../sim/gear/proportions.ts'
 import type { PartName } from '../../sim/pose/parts.ts'
 import { rpm } from '../../sim/quantity/convert.ts'
-import type { FormulaId } from './formulas.ts'
-import { type Unit, figureOf, givenFigure, quantityText } from './reading-text.ts'
+import { isAlternating } from './motor-state.ts'
+import { type Numbers, type PartNumber, given, number } from './part-number.ts'
+import { ELECTRIC_NUMBERS } from './part-numbers-electric.ts'
+import { figureOf } from './reading-text.ts'
 import type { Situation } from './situation.ts'
 import { sideLoad, threadSliding, wormThrust } from './worm-forces.ts'
-
-export interface PartNumber {
-  readonly name: string
-  readonly text: string
-  readonly formula?: FormulaId
-}
-
-type Numbers = (situation: Situation) => readonly PartNumber[]
-
-const number = (name: string, value: number, unit: Unit, formula?: FormulaId): PartNumber =>
-  formula ? { name, text: quantityText(value, unit), formula } : { name, text: quantityText(value, unit) }
-const given = (name: string, value: number, unit: string): PartNumber => ({
-  name,
-  text: `${givenFigure(value)}${unit === '' || unit === '°' ? '' : ' '}${unit}`,
-})
 
 const wheel =
   (side: 'left' | 'right'): Numbers =>
@@ -96,66 +83,43 @@ const rotor: Numbers = (situation) => {
   ]
 }
 
-/** What the person has set at the speed control. */
-export function stepNumbers({ machine: { control }, setting }: Situation): readonly PartNumber[] {
-  const count = { name: 'Step', text: `${setting + 1} of ${control.steps.length}` }
-  switch (control.kind) {
-    case 'taps':
-      return [count, given('Open-circuit voltage of the tap', control.steps[setting]?.voltage ?? 0, 'V')]
-    case 'chopper':
-      return [
-        count,
-        given('On for', control.steps[setting]?.duty ?? 0, '%'),
-        given('Switched', control.frequency, 'kHz'),
-      ]
-    case 'phase':
-      return [count, given('Firing angle', control.steps[setting]?.angle ?? 0, '°')]
-    case 'half-wave':
-      return [count, given('Half waves used, of two', control.steps[setting]?.waves ?? 0, '')]
-    case 'crank':
-      return []
-  }
+const motor: Numbers = ({ machine, setting, reading }) => {
+  const series = machine.motor?.kind === 'universal'
+  return [
+    number('Torque', reading.motorTorque, 'N m', 'motorTorque'),
+    ...(machine.motor
+      ? [
+          given(
+            series ? 'Motor constant at small current' : 'Motor constant',
+            machine.motor.emfConstant,
+            series ? 'V s/(rad A)' : 'V s/rad',
+          ),
+        ]
+      : []),
+    number(
+      isAlternating(machine, setting) ? 'R.m.s. voltage at the brushes' : 'Mean voltage at the brushes',
+      reading.motorVoltage,
+      'V',
+    ),
+    number(
+      series ? 'Lost in armature and field' : 'Lost in its winding',
+      reading.copperLoss,
+      'W',
+      'copperLoss',
+    ),
+  ]
 }
 
-const ELECTRIC_NUMBERS = {
-  plug: ({ reading }) => [
-    number('Voltage', reading.wallVoltage, 'V'),
-    number('Current', reading.wallCurrent, 'A'),
-    number('Power', reading.wallPower, 'W'),
-  ],
-  battery: ({ machine: { supply }, reading }) => [
-    number('Current', reading.wallCurrent, 'A'),
-    number('Power', reading.wallPower, 'W'),
-    ...(supply.kind === 'battery' ? [given('Inner resistance', supply.resistance, 'Ω')] : []),
-    number('Lost inside', reading.sourceResistanceLoss, 'W'),
-  ],
-  transformer: ({ machine, setting, reading }) => [
-    given('Primary voltage', machine.transformer?.primaryVoltage ?? 0, 'V'),
-    ...(machine.control.kind === 'taps'
-      ? [given('Open-circuit voltage', machine.control.steps[setting]?.voltage ?? 0, 'V')]
-      : []),
-    number('Lost in its core', reading.coreLoss, 'W', 'coreLoss'),
-    number('Lost in its windings', reading.sourceResistanceLoss, 'W'),
-  ],
-  rectifier: ({ machine, reading }) => [
-    given('Drop of one diode', machine.rectifier?.diodeDrop ?? 0, 'V'),
-    number('Mean current', reading.currentMean, 'A', 'meanCurrent'),
-    number('Lost in its diodes', reading.diodeLoss, 'W'),
-  ],
-  capacitor: ({ machine, reading }) => [
-    given('Capacitance', machine.rectifier?.capacitance ?? 0, 'µF'),
-    number('Mean voltage', reading.capacitorVoltage, 'V'),
-    number('From least to most', reading.capacitorRipple, 'V'),
-  ],
-  setting: (situation) => [
-    ...stepNumbers(situation),
-    number('Lost in its switch', situation.reading.switchLoss, 'W'),
-  ],
-  leads: ({ reading }) => [
-    number('Mean current to the motor', reading.currentMean, 'A', 'meanCurrent'),
-    number('R.m.s. current to the motor', reading.currentRms, 'A'),
-  ],
-} satisfies Partial<Record<PartName, Numbers>>
+const brushGear: Numbers = ({ machine, setting, reading }) => [
+  number(
+    isAlternating(machine, setting) ? 'Mean size of the current' : 'Mean current',
+    reading.currentMean,
+    'A',
+    'meanCurrent',
+  ),
+  ...(machine.motor ? [given('Drop of both brushes', machine.motor.brushDrop, 'V')] : []),
+  number('Lost at the brushes', reading.brushLoss, 'W', 'brushLoss'),
+]
 
 const NUMBERS: Record<PartName, Numbers> = {
   ...ELECTRIC_NUMBERS,
@@ -163,21 +127,13 @@ const NUMBERS: Record<PartName, Numbers> = {
   tray: ({ machine }) => [
     number('Worm to wheel axis', pairProportions(machine.gearing).centreDistance, 'mm', 'centreDistance'),
   ],
-  motor: ({ machine, reading }) => [
-    number('Torque', reading.motorTorque, 'N m', 'motorTorque'),
-    ...(machine.motor ? [given('Motor constant', machine.motor.emfConstant, 'V s/rad')] : []),
-    number('Mean voltage at the brushes', reading.motorVoltage, 'V'),
-  ],
+  motor,
   rotor,
   fan: ({ machine, reading }) => [
     given('Blades', machine.rotor.fanBlades, ''),
     number('Power to the air', reading.fanLoss, 'W', 'fanLoss'),
   ],
-  brushGear: ({ machine, reading }) => [
-    number('Mean current', reading.currentMean, 'A', 'meanCurrent'),
-    ...(machine.motor ? [given('Drop of both brushes', machine.motor.brushDrop, 'V')] : []),
-    number('Lost at the brushes', reading.brushLoss, 'W', 'brushLoss'),
-  ],
+  brushGear,
   frontBearing: (situation) => [
     push(situation),
     number('Side load from both meshes', sideLoad(situation, 'front'), 'N'),
