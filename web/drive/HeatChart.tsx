@@ -43,7 +43,7 @@ const overlay = (view: HeatView, lines: readonly Line[]) => (area: PlotArea) => 
 function linesOf({ heated, stillAir, unit, time, hottest }: HeatView): readonly Line[] {
   const { columns } = heated.run
   const lines: Line[] = [
-    { name: 'hottest spot', x: time, y: hottest, drawn: 'thin' },
+    { name: 'hot spot', x: time, y: hottest, drawn: 'thin' },
     { name: 'winding', x: time, y: columns.winding, drawn: 'main' },
     { name: 'case', x: time, y: columns.case, drawn: 'faint' },
   ]

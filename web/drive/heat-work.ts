@@ -60,7 +60,7 @@ export interface Heated {
 }
 
 export interface Heating {
-  /** The answer, or while it is on its way the last one of the same machine and time; null where there is none */
+  /** The answer, or while it is on its way the last one of that machine and time; null where there is none */
   readonly heated: Heated | null
   readonly control: RunControl<HeatingRun | null>
 }
@@ -75,7 +75,7 @@ export function useHeating(order: HeatingOrder | null): Heating {
     order !== null &&
     kept !== null &&
     (run.state === 'done' || run.state === 'working') &&
-    kept.order.machine === order.machine &&
+    kept.order.machine.name === order.machine.name &&
     kept.order.options.duration === order.options.duration
   return { heated: fits ? kept : null, control }
 }
