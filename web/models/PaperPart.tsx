@@ -8,7 +8,7 @@ import { modelFileName, saveModel } from './save-model.ts'
 import type { Saving } from './use-saving.ts'
 
 export function PaperPart({ saving }: { readonly saving: Saving }) {
-  const { frame, view } = useWorkshop()
+  const { frame, view, bench } = useWorkshop()
   const machine = useMachine((now) => now)
   const [printing, setPrinting] = useState(false)
   const busy = saving.progress !== null
@@ -16,6 +16,7 @@ export function PaperPart({ saving }: { readonly saving: Saving }) {
   const saveScene = () => {
     const name = modelFileName(machine, 'scene-m', 'glb')
     const { apart, motorCut, caseState } = view.getState()
+    const { setting, pluggedIn } = bench.getState()
     const { play, state } = frame
     const moment = {
       machine,
@@ -23,6 +24,8 @@ export function PaperPart({ saving }: { readonly saving: Saving }) {
       play,
       apart,
       motorCut,
+      setting,
+      pluggedIn,
       closed: caseState === 'closed',
     }
     const work = (tell: (progress: string) => void) => {

@@ -24,6 +24,7 @@ import { SUBSTANCE_NAMES, type SubstanceName, substanceOf } from '../material/su
 import { sweepers } from '../scene/body/brush.ts'
 import { type MachineBodies, disposeBodies, machineBodies } from '../scene/machine-bodies.ts'
 import { machineShape } from '../scene/machine-shape.ts'
+import { type ElectricBodies, disposeElectric, electricBodies } from '../scene/electric/electric-bodies.ts'
 
 export interface SceneMoment {
   readonly machine: Machine
@@ -32,6 +33,10 @@ export interface SceneMoment {
   /** 0 together, 1 all parts off */
   readonly apart: number
   readonly motorCut: boolean
+  /** Step of the speed control, from 0 */
+  readonly setting: number
+  /** Whether the plug is in its socket; it is pulled where the parts stand apart */
+  readonly pluggedIn: boolean
   /** With its case; without it the gears can be seen. */
   readonly closed: boolean
 }
@@ -104,6 +109,21 @@ function writtenOut(instances: InstancedMesh): BufferGeometry {
   return whole.setIndex(new BufferAttribute(indices, 1))
 }
 
+/** Solid, and what moves by itself on it: the knob at its step, the socket on the plug or off it. */
+function electricGeometries(part: PartName, electric: ElectricBodies, moment: SceneMoment): BufferGeometry[] {
+  const solid = electric.solids.get(part)
+  const { socket, knob, unplugged } = electric
+  if (part === 'plug' && socket && !(moment.pluggedIn && moment.apart === 0))
+    socket.translate(0, 0, unplugged)
+  const extra =
+    part === 'plug'
+      ? socket
+      : part === 'setting' && knob
+        ? knob.geometry.rotateY(knob.angles[moment.setting] ?? 0).translate(...knob.at)
+        : null
+  return [solid, extra].filter((each) => each !== null && each !== undefined)
+}
+
 function geometriesOf(
   part: PartName,
   bodies: MachineBodies,
@@ -122,13 +142,15 @@ function geometriesOf(
 function sceneGroup(moment: SceneMoment): Group {
   const { machine, turns, play, apart } = moment
   const bodies = machineBodies(machine, machineShape(machine, 'high'))
+  const electric = electricBodies(machine, bodies.layout, 'high')
   const poses = writePoses(newPoses(), posePlan(bodies.layout), turns, apart, play)
   const materials = new Map<SubstanceName, Material>()
   const root = new Group()
   root.name = machine.name
   root.scale.setScalar(METRES_PER_MM)
   for (const { part, name } of partsOf(machine)) {
-    const meshes = geometriesOf(part, bodies, moment).flatMap((each) => meshesOf(each, materials))
+    const solids = [...geometriesOf(part, bodies, moment), ...electricGeometries(part, electric, moment)]
+    const meshes = solids.flatMap((each) => meshesOf(each, materials))
     if (meshes.length === 0) continue
     const group = new Group().add(...meshes)
     group.name = name
@@ -138,6 +160,7 @@ function sceneGroup(moment: SceneMoment): Group {
     root.add(group)
   }
   disposeBodies(bodies)
+  disposeElectric(electric)
   return root
 }
 

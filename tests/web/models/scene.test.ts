@@ -27,6 +27,8 @@ const moment = (machine: SceneMoment['machine'], more: Partial<SceneMoment> = {}
   play: newPlay(),
   apart: 0,
   motorCut: true,
+  setting: 0,
+  pluggedIn: true,
   closed: false,
   ...more,
 })
@@ -40,6 +42,10 @@ interface Gltf {
     readonly matrix?: readonly number[]
     readonly translation?: readonly number[]
   }[]
+  readonly meshes: readonly {
+    readonly primitives: readonly { readonly attributes: { POSITION: number } }[]
+  }[]
+  readonly accessors: readonly { readonly min: readonly number[]; readonly max: readonly number[] }[]
 }
 
 function jsonOf(bytes: Uint8Array): Gltf {
@@ -50,6 +56,16 @@ function jsonOf(bytes: Uint8Array): Gltf {
 const nodeOf = ({ nodes }: Gltf, name: string) => nodes.find((node) => node.name === name)!
 const placeOf = (node: Gltf['nodes'][number]): readonly number[] =>
   node.matrix?.slice(12, 15) ?? node.translation ?? [0, 0, 0]
+
+/** Least and most of every solid of a part, one after the other */
+const boundsOf = (gltf: Gltf, name: string): readonly (readonly number[])[] =>
+  (nodeOf(gltf, name).children ?? []).flatMap((child) => {
+    const { primitives } = gltf.meshes[gltf.nodes[child]!.mesh!]!
+    return primitives.flatMap(({ attributes }) => {
+      const { min, max } = gltf.accessors[attributes.POSITION]!
+      return [min, max]
+    })
+  })
 
 test.each(demoMachines.map((machine) => ({ name: machine.name, machine })))(
   'the Khronos validator finds no fault in the scene of $name',
@@ -82,4 +98,16 @@ test('parts that stand apart on the stage stand apart in the file, and a closed 
   const a = pairProportions(bootCleaner.gearing).centreDistance
   expect(placeOf(nodeOf(gltf, nameOf('rightWheel')))[0]).toBeGreaterThan(1.2 * a)
   expect(nodeOf(gltf, nameOf('case'))).toBeDefined()
+})
+
+test('the knob stands at its step and the socket off the plug that is out', async () => {
+  const spanOf = (gltf: Gltf, part: string) =>
+    boundsOf(gltf, partsOf(bootCleaner).find((each) => each.part === part)!.name)
+  const plain = jsonOf(await sceneFile(moment(bootCleaner)))
+  const turned = jsonOf(await sceneFile(moment(bootCleaner, { setting: 1 })))
+  const pulled = jsonOf(await sceneFile(moment(bootCleaner, { pluggedIn: false })))
+  expect(spanOf(turned, 'setting')).not.toEqual(spanOf(plain, 'setting'))
+  expect(spanOf(turned, 'plug')).toEqual(spanOf(plain, 'plug'))
+  expect(spanOf(pulled, 'plug')).not.toEqual(spanOf(plain, 'plug'))
+  expect(spanOf(pulled, 'setting')).toEqual(spanOf(plain, 'setting'))
 })
