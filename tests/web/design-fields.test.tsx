@@ -1,9 +1,13 @@
 import { renderToStaticMarkup } from 'react-dom/server'
 import { expect, test } from 'vitest'
+import { compileDrive } from '../../sim/drive/drive.ts'
+import { firstInput } from '../../sim/drive/input.ts'
+import { operatingPoint } from '../../sim/drive/operating-point.ts'
 import { pairProportions } from '../../sim/gear/proportions.ts'
 import { withCentres } from '../../sim/machine/centres.ts'
 import { checkMachine } from '../../sim/machine/check.ts'
-import { FIELDS, fieldsOf } from '../../sim/machine/fields.ts'
+import { FIELDS, fieldsOf, withValue } from '../../sim/machine/fields.ts'
+import type { Machine, MeltingProtection } from '../../sim/machine/machine.ts'
 import { hasErrors } from '../../sim/machine/problem.ts'
 import { designFacts, lockingWords } from '../../web/design/facts.ts'
 import {
@@ -17,7 +21,11 @@ import {
 import { fieldSettings } from '../../web/design/field-settings.ts'
 import { format, normalize, refusal, sanitize } from '../../web/design/quantity-plugin.ts'
 import { Problems } from '../../web/instrument/Problems.tsx'
-import { bootCleaner, demoMachines, ventOpener } from '../support/machines.ts'
+import type { Choice } from '../../web/instrument/choice.ts'
+import { CHOICES } from '../../web/instrument/choices.ts'
+import { isAsBegun } from '../../web/instrument/start-numbers.ts'
+import { bootCleaner, classroomModel, cordWinder, demoMachines, ventOpener } from '../support/machines.ts'
+import { otherMachines } from '../support/other-machines.ts'
 
 const teeth = fieldsOf(bootCleaner).find(({ path }) => path === 'gearing.wheelTeeth')!
 const settings = fieldSettings(() => bootCleaner, teeth)
@@ -96,7 +104,7 @@ test('steps leave no dust and stay inside the limits', () => {
 
 test('every unit of the table has a spelling for people', () => {
   const units = new Set(FIELDS.map(({ unit }) => unitText(unit)))
-  expect([...units].filter((unit) => /ohm|deg|\d/.test(unit))).toEqual([])
+  expect([...units].filter((unit) => /ohm|deg|[a-z]\d|^u/.test(unit))).toEqual([])
   expect(unitText('N m s2/rad2')).toBe('N m s²/rad²')
 })
 
@@ -129,4 +137,76 @@ test('a problem is told by sign and word, with its field and the way there', () 
   expect(page).toMatch(/<strong>Warning<\/strong> field supply.voltage/)
   expect(page.match(/<button/g)).toHaveLength(2)
   expect(page.match(/<svg/g)).toHaveLength(2)
+})
+
+const choice = (path: string): Choice => CHOICES.find((each) => each.path === path)!
+const values = (path: string, machine: Machine) =>
+  choice(path)
+    .options(machine)
+    .map(({ value }) => value)
+
+test.each([...demoMachines, ...otherMachines])('every choice that $name offers can be taken', (machine) => {
+  for (const each of CHOICES) {
+    const { path, options, choose, chosen } = each
+    const offered = options(machine).map(({ value }) => value)
+    if (offered.length === 0) continue
+    expect(offered, path).toContain(chosen(machine))
+    expect(choose(machine, chosen(machine)), path).toBe(machine)
+    if (path.startsWith('gearing.')) continue
+    for (const value of offered) {
+      const next = choose(machine, value)
+      expect(chosen(next), `${path} ${value}`).toBe(value)
+      expect(
+        checkMachine(next).filter(({ severity }) => severity === 'error'),
+        `${path} ${value}`,
+      ).toEqual([])
+    }
+  }
+})
+
+test('a current limit is offered where a chopper can keep it, a side where there are two', () => {
+  expect(values('protection.kind', ventOpener)).toContain('limit')
+  expect(values('protection.kind', bootCleaner)).not.toContain('limit')
+  expect(values('protection.side', bootCleaner)).toEqual(['primary', 'secondary'])
+  expect(values('protection.side', cordWinder)).toEqual([])
+  expect(values('protection.kind', classroomModel)).toEqual([])
+  expect(values('thermal', classroomModel)).toEqual([])
+})
+
+test.each([...demoMachines, ...otherMachines].filter(({ motor }) => motor !== null))(
+  'protection that $name begins with holds in steady running with its loads',
+  (machine) => {
+    const bare = choice('protection.kind').choose(machine, 'none')
+    for (const value of values('protection.kind', bare).filter((kind) => kind !== 'none')) {
+      const next = choice('protection.kind').choose(bare, value)
+      const drive = compileDrive(next)
+      for (const load of next.outputs.loads.keys()) {
+        const input = { ...firstInput(), setting: drive.steps - 1, leftLoad: load, rightLoad: load }
+        const point = operatingPoint(drive, input)!
+        expect([point.overLimit, point.reading.isLimited], `${value}, load ${load}`).toEqual([false, false])
+      }
+    }
+  },
+)
+
+test('the other side of the transformer begins with its own current', () => {
+  const primary = choice('protection.side').choose(bootCleaner, 'primary')
+  expect(primary.protection).toMatchObject({ kind: 'fuse', side: 'primary', timeConstant: 6 })
+  const { current } = primary.protection as MeltingProtection
+  expect(current).toBeLessThan(1)
+  const load = { setting: 4, leftLoad: 1, rightLoad: 1 }
+  expect(operatingPoint(compileDrive(primary), { ...firstInput(), ...load })!.overLimit).toBe(false)
+})
+
+test('heat that is described anew says so until one of its numbers is set', () => {
+  const bare = choice('thermal').choose(bootCleaner, 'no')
+  expect(bare.thermal).toBeNull()
+  const begun = choice('thermal').choose(bare, 'yes')
+  expect(isAsBegun(begun, 'thermal')).toBe(true)
+  expect(isAsBegun(withValue(begun, 'thermal.caseToAir', 0.3), 'thermal')).toBe(false)
+  for (const machine of demoMachines) {
+    expect([isAsBegun(machine, 'thermal'), isAsBegun(machine, 'brushes')]).toEqual([false, false])
+  }
+  const series = choice('brushes').choose(choice('brushes').choose(cordWinder, 'no'), 'yes')
+  expect([series.brushes?.bars, isAsBegun(series, 'brushes')]).toEqual([24, true])
 })

@@ -1,6 +1,7 @@
 /** A choice as a leva input. */
 import { type LevaInputProps, createPlugin, useInputContext } from 'leva/plugin'
-import type { Choice } from '../instrument/choices.ts'
+import { useMachine } from '../frame/workshop.ts'
+import type { Choice } from '../instrument/choice.ts'
 import { FieldRow } from './FieldRow.tsx'
 import { keepFocus } from './go-to-field.ts'
 import { fieldId } from './ids.ts'
@@ -12,6 +13,7 @@ interface ChoiceSettings {
 function ChoiceInput() {
   const { value, onUpdate, settings } = useInputContext<LevaInputProps<string, ChoiceSettings>>()
   const { choice } = settings
+  const machine = useMachine((now) => now)
   const id = fieldId(choice.path)
   return (
     <FieldRow id={id} path={choice.path} label={choice.label} help={choice.help} refused={null}>
@@ -24,7 +26,7 @@ function ChoiceInput() {
           keepFocus(choice.path)
         }}
       >
-        {choice.options.map((option) => (
+        {choice.options(machine).map((option) => (
           <option key={option.value} value={option.value}>
             {option.words}
           </option>

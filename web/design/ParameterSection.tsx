@@ -4,6 +4,7 @@ import { useEffect, useState } from 'react'
 import type { SectionName } from '../../sim/machine/field.ts'
 import { useMachine, useWorkshop } from '../frame/workshop.ts'
 import { Icon } from '../instrument/Icon.tsx'
+import { type Described, isAsBegun } from '../instrument/start-numbers.ts'
 import { sectionId } from './ids.ts'
 import { levaTheme } from './leva-theme.ts'
 import { levaKey, sectionFieldsOf, sectionSchema, sectionValues } from './section-schema.ts'
@@ -35,8 +36,21 @@ export function ParameterSection({ name, title, startsOpen }: ParameterSectionPr
       </h3>
       <div id={`${sectionId(name)}-fields`} hidden={!open}>
         {open && <SectionPanel key={signature} name={name} />}
+        {open && (name === 'thermal' || name === 'brushes') && <AsBegun part={name} />}
       </div>
     </section>
+  )
+}
+
+/** Numbers that nobody has set yet say so. */
+function AsBegun({ part }: { readonly part: Described }) {
+  const asBegun = useMachine((machine) => isAsBegun(machine, part))
+  if (!asBegun) return null
+  return (
+    <p className="parameter-begun small">
+      These are the numbers to begin with, of a small motor. Until you set them to your machine, what is said
+      of its {part === 'thermal' ? 'heat' : 'brushes'} is only an example.
+    </p>
   )
 }
 

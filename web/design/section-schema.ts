@@ -4,7 +4,8 @@ import { fieldsOf, valueAt, withValue } from '../../sim/machine/fields.ts'
 import type { Machine } from '../../sim/machine/machine.ts'
 import type { DocumentStore } from '../store/document.ts'
 import { choiceInput } from './ChoiceInput.tsx'
-import { CHOICES, type Choice } from '../instrument/choices.ts'
+import type { Choice } from '../instrument/choice.ts'
+import { CHOICES } from '../instrument/choices.ts'
 import { fieldSettings } from './field-settings.ts'
 import { itemOf } from '../instrument/field-text.ts'
 import { quantityInput } from './QuantityInput.tsx'
@@ -30,7 +31,7 @@ export function sectionFieldsOf(machine: Machine, section: SectionName): Section
   )
   return {
     fields: [...fields.filter(byChoice), ...fields.filter((field) => !byChoice(field))],
-    choices: CHOICES.filter((choice) => choice.section === section),
+    choices: CHOICES.filter((choice) => choice.section === section && choice.options(machine).length > 0),
   }
 }
 

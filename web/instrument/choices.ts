@@ -1,20 +1,10 @@
 /** Fields of a machine that are chosen, not measured. */
-import type { SectionName } from '../../sim/machine/field.ts'
 import { withCentres } from '../../sim/machine/centres.ts'
 import { withValue } from '../../sim/machine/fields.ts'
 import type { Machine } from '../../sim/machine/machine.ts'
-
-export interface Choice {
-  readonly path: string
-  readonly label: string
-  readonly section: SectionName
-  /** Above or below the numbers of its section */
-  readonly place: 'above' | 'below'
-  readonly help: string
-  readonly options: readonly { readonly value: string; readonly words: string }[]
-  readonly chosen: (machine: Machine) => string
-  readonly choose: (machine: Machine, value: string) => Machine
-}
+import { type Choice, optionsOf } from './choice.ts'
+import { HEAT_CHOICES } from './choices-heat.ts'
+import { CHAIN_CHOICES } from './choices-chain.ts'
 
 type Gearing = Machine['gearing']
 type GearingChoice = 'hand' | 'profile' | 'wheelForm' | 'depthRule' | 'thinned'
@@ -27,7 +17,7 @@ const ofGearing = <Name extends GearingChoice>(
 ): Choice => ({
   ...told,
   path: `gearing.${name}`,
-  options: Object.entries<string>(words).map(([value, said]) => ({ value, words: said })),
+  options: () => optionsOf(words),
   chosen: ({ gearing }) => gearing[name],
   choose: (machine, value) => withValue(machine, `gearing.${name}`, value),
 })
@@ -89,11 +79,10 @@ export const CHOICES: readonly Choice[] = [
     section: 'teeth',
     place: 'above',
     help: 'What is given of the distance between the axes of worm and wheel; the other follows from it. Changing this leaves everything where it is.',
-    options: [
-      { value: 'shift', words: 'Profile shift' },
-      { value: 'distance', words: 'Distance' },
-    ],
+    options: () => optionsOf({ shift: 'Profile shift', distance: 'Distance' }),
     chosen: ({ gearing }) => gearing.centres.kind,
     choose: (machine, value) => withCentres(machine, value === 'distance' ? 'distance' : 'shift'),
   },
+  ...CHAIN_CHOICES,
+  ...HEAT_CHOICES,
 ]
