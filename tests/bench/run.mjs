@@ -7,9 +7,11 @@ import { chromium } from '@playwright/test'
 import { BROWSER_FLAGS, findBrowser } from '../support/browser.mjs'
 import { pageWeight, pictureTime } from './first-load.mjs'
 import { frameCost } from './frame-cost.mjs'
+import { figuresOf } from './own-process.mjs'
 import { loadCore, removeFolder, serveOwnSite, servePeers, temporaryFolder } from './pages.mjs'
 import { rebuildTimes } from './rebuild.mjs'
-import { shapeFigures, shapeRows } from './shape-figures.mjs'
+import { driveRows } from './drive-figures.mjs'
+import { shapeRows } from './shape-figures.mjs'
 
 const RUNS = Number(process.env.BENCH_RUNS ?? 5)
 const rows = []
@@ -111,8 +113,8 @@ async function drags(browser, site) {
   )
 }
 
-async function shapes() {
-  const { rows: more, notes: said } = shapeRows(await shapeFigures())
+async function figures(name, rowsOf) {
+  const { rows: more, notes: said } = rowsOf(await figuresOf(name))
   for (const { what, value, goal, met } of more) row(what, value, goal, met)
   notes.push(...said)
 }
@@ -146,7 +148,8 @@ try {
     await part('picture follows a drag', () => drags(browser, site))
   }
   await part('step, reading and poses', () => core(folders[1]))
-  await part('worm and wheel', shapes)
+  await part('the drive', () => figures('drive', driveRows))
+  await part('worm and wheel', () => figures('shapes', shapeRows))
   print()
 } finally {
   await browser.close()

@@ -16,6 +16,7 @@ import { COARSE, cutAndCopied, cutPiece, cutWheel, startCutting } from '../sim/s
 import { leftOver } from '../sim/shape/cut-deviation.ts'
 import { wheelDeviations } from '../sim/shape/deviation.ts'
 import { seededDrags } from './drags.ts'
+import { part, timed } from './times.ts'
 
 const DRAGS = 200
 /** Drags that bring the compiler in, as opening the page does */
@@ -28,16 +29,6 @@ const FINEST_STEPS = 16
 
 const machine = bootCleaner as Machine
 const gearing: GearNumbers = { ...machine.gearing, backlash: 0 }
-
-const timed = <T>(work: () => T): { result: T; time: number } => {
-  const started = performance.now()
-  const result = work()
-  return { result, time: performance.now() - started }
-}
-
-const sorted = (values: readonly number[]): number[] => [...values].sort((a, b) => a - b)
-const part = (values: readonly number[], share: number): number =>
-  sorted(values)[Math.min(values.length - 1, Math.floor(share * values.length))]!
 
 const bytesOf = ({ positions, normals, indices }: TriangleMesh): number =>
   positions.byteLength + normals.byteLength + indices.byteLength

@@ -1,0 +1,164 @@
+/** Our own way through a start against general-purpose integrators, at equal accuracy and on the same equations. */
+import { compileDrive } from '../../sim/drive/drive.ts'
+import { firstInput } from '../../sim/drive/input.ts'
+import { wormTurnsValue } from '../../sim/drive/turns.ts'
+import { advanceRun, createRun } from '../../sim/run/waveform.ts'
+import { SPEED } from '../../sim/electric/wave-network.ts'
+import { TURN } from '../../sim/quantity/constants.ts'
+import { bootCleaner, ventOpener } from './machines.ts'
+import type { Solve, StartProblem } from './peer-solvers.ts'
+import { byMathjs, byOdex, byOwnStepper, missOf } from './peer-solvers.ts'
+import { timed, typicalTime } from './times.ts'
+
+/** A tolerance, how far the end is off, and how long it took [ms]. */
+export interface Attempt {
+  readonly tolerance: number
+  readonly miss: number
+  readonly time: number
+}
+
+/** Quickest at first sight, which are then measured well */
+const CANDIDATES = 4
+
+/** From 10^-a to 10^-b, some to a decade */
+const ladder = (a: number, b: number, steps: number): readonly number[] =>
+  Array.from({ length: steps * (b - a) + 1 }, (_, n) => 10 ** -(a + n / steps))
+
+/** Of each way at each tolerance the quickest that is at least as near; where none is, the nearest of all. */
+function asNear(
+  ways: readonly Solve[],
+  exact: readonly number[],
+  tolerances: readonly number[],
+  miss: number,
+): Attempt {
+  const tried = ways.flatMap((solve) =>
+    tolerances.map((tolerance) => {
+      const { result, time } = timed(() => solve(tolerance))
+      return { solve, tolerance, miss: missOf(result, exact), time }
+    }),
+  )
+  const near = tried.filter((each) => each.miss <= miss).sort((one, other) => one.time - other.time)
+  const nearest = tried.reduce((best, each) => (each.miss < best.miss ? each : best))
+  const attempts = (near.length > 0 ? near.slice(0, CANDIDATES) : [nearest]).map((each) => ({
+    tolerance: each.tolerance,
+    miss: each.miss,
+    time: typicalTime(() => each.solve(each.tolerance)).typical,
+  }))
+  return attempts.reduce((best, each) => (each.time < best.time ? each : best))
+}
+
+function attempt(solve: Solve, exact: readonly number[], tolerance: number): Attempt {
+  const miss = missOf(solve(tolerance), exact)
+  return { tolerance, miss, time: typicalTime(() => solve(tolerance)).typical }
+}
+
+/** A magnet motor put on a battery: its winding and its fan, nothing that sticks. y = current, speed, angle. */
+function smoothProblem(): StartProblem {
+  const drive = compileDrive(ventOpener)
+  const { source, winding } = drive.circuits.at(-1)!
+  const { emfConstant: k, inductance: L } = winding
+  const R = source.resistance + winding.resistance
+  const V = source.emf - winding.brushDrop
+  const { rotorInertia: J, viscousTorque: b, fanTorque: c } = drive
+  return {
+    sizes: [V / R, V / k, V / k / 10],
+    until: 0.04,
+    writeRates(rates, y) {
+      const i = y[1]!
+      const w = y[2]!
+      rates[0] = 1
+      rates[1] = (V - R * i - k * w) / L
+      rates[2] = (k * i - b * w - c * w * w) / J
+      rates[3] = w
+    },
+    rates: (_t, [i, w]) => [(V - R * i! - k * w!) / L, (k * i! - b * w! - c * w! * w!) / J, w!],
+  }
+}
+
+const TOLERANCES = [1e-7, 1e-9] as const
+const TIGHT = 1e-14
+
+export function smoothStart() {
+  const problem = smoothProblem()
+  const exact = byOdex(problem)(TIGHT)
+  const own = byOwnStepper(problem)
+  return {
+    ownTight: missOf(own(1e-13), exact),
+    pairs: TOLERANCES.map((tolerance) => {
+      const ours = attempt(own, exact, tolerance)
+      return {
+        ours,
+        odex: asNear([byOdex(problem)], exact, ladder(4, 13, 4), ours.miss),
+        // its tolerance is one of rates, not of steps
+        mathjs: asNear([byMathjs(problem)], exact, ladder(-3, 4, 4), ours.miss),
+      }
+    }),
+  }
+}
+
+const START = 0.1
+const SETTING = 4
+/** Time in which a current that the diodes block dies away in the peer [s] */
+const PENALTIES = [1e-5, 3e-6, 1e-6, 3e-7] as const
+
+/** The boot cleaner's fifth setting without leakage inductance, which one equation without events can stand for. */
+function bridgeDrive() {
+  const { control } = bootCleaner
+  if (control.kind !== 'taps') throw new Error('the boot cleaner is set by taps')
+  const steps = control.steps.map((tap) => ({ ...tap, inductance: 0 }))
+  return compileDrive({ ...bootCleaner, control: { ...control, steps } })
+}
+
+/** The whole circuit in one equation: the bridge freewheels where the source falls short, and a blocked current dies. */
+function bridgeProblem(penalty: number): StartProblem {
+  const drive = bridgeDrive()
+  const { source, winding, diodeDrops } = drive.circuits[SETTING]!
+  const { emf, angularFrequency: omega, resistance: Rs } = source
+  const { emfConstant: k, inductance: L, resistance: Ra, brushDrop } = winding
+  const { ratio: u, frictionTorque, viscousTorque, fanTorque } = drive
+  const load = drive.loads[0]!
+  const share = 2 / drive.forwardEfficiency / u
+  const J = drive.rotorInertia + (share * drive.wheelInertia) / u
+  const rates = (t: number, y: readonly number[]): number[] => {
+    const i = y[0]!
+    const w = y[1]!
+    const fed = Math.max(Math.abs(emf * Math.sin(omega * t)) - Rs * i, 0)
+    const wheel = load.passive + drive.bearingTorque + (load.linear * w) / u
+    const drag = frictionTorque + viscousTorque * w + fanTorque * w * w + share * wheel
+    const gain = (k * Math.max(i, 0) - drag) / J
+    return [
+      (fed - diodeDrops - brushDrop - Ra * i - k * w) / L - Math.min(i, 0) / penalty,
+      w <= 0 && gain < 0 ? 0 : gain,
+      w,
+    ]
+  }
+  return { sizes: [1, 1, 1], until: START, writeRates: () => undefined, rates }
+}
+
+/** Speed and angle; the current at a set moment says nothing that these do not. */
+function ownBridge(): Solve {
+  const drive = bridgeDrive()
+  const input = { ...firstInput(), setting: SETTING }
+  return (tolerance) => {
+    const run = createRun(drive, input, { tolerance })
+    advanceRun(run, START)
+    return [run.y[SPEED]!, TURN * wormTurnsValue(run.turns)]
+  }
+}
+
+export function bridgeStart() {
+  const own = ownBridge()
+  const exact = own(1e-13)
+  const peers = PENALTIES.map((penalty): Solve => {
+    const whole = byOdex(bridgeProblem(penalty))
+    return (tolerance) => whole(tolerance).slice(1)
+  })
+  return {
+    ownTight: missOf(own(1e-11), exact),
+    odexNearest: asNear(peers, exact, ladder(4, 10, 2), 0),
+    pairs: [1e-6, 1e-8].map((tolerance) => {
+      const ours = attempt(own, exact, tolerance)
+      return { ours, odex: asNear(peers, exact, ladder(4, 10, 2), ours.miss) }
+    }),
+  }
+}
