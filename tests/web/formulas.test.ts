@@ -3,6 +3,7 @@ import { compileDrive } from '../../sim/drive/drive.ts'
 import { firstInput } from '../../sim/drive/input.ts'
 import { operatingPoint } from '../../sim/drive/operating-point.ts'
 import type { Machine } from '../../sim/machine/machine.ts'
+import { type SymbolName, symbolFigure } from '../../web/instrument/formula-symbols.ts'
 import { symbolsOf, worth } from '../../web/instrument/formula-tree.ts'
 import {
   FORMULAS,
@@ -12,6 +13,7 @@ import {
   outcome,
   symbolValue,
 } from '../../web/instrument/formulas.ts'
+import { figureOf } from '../../web/instrument/reading-text.ts'
 import { type Situation, situationOf } from '../../web/instrument/situation.ts'
 import { firstBench } from '../../web/store/bench.ts'
 import { demoMachines } from '../support/machines.ts'
@@ -88,6 +90,30 @@ test.each(everyChain)('every formula gives what the drive itself computes: %s', 
       const own = formulaValue(id, situation)
       expect(Math.abs(own - value), `${id}: ${own} for ${value}`).toBeLessThanOrEqual(1e-9 * Math.abs(value))
     }
+  }
+})
+
+/** The number that a figure of the page says. */
+function figureNumber(text: string): number {
+  const [factor = '', raised = ''] = text.replaceAll('\u202f', '').replaceAll('−', '-').split(' × 10')
+  const exponent = [...raised].map((sign) => (sign === '⁻' ? '-' : '⁰¹²³⁴⁵⁶⁷⁸⁹'.indexOf(sign))).join('')
+  return Number(`${factor}e${exponent || 0}`)
+}
+
+test('figures read back as numbers', () => {
+  expect(['12\u202f345.5', '−0.35', '2.2 × 10⁻⁸'].map(figureNumber)).toEqual([12_345.5, -0.35, 2.2e-8])
+})
+
+test.each(everyChain)('numbers as they are put in come to what is shown: %s', (name, situation) => {
+  for (const { id, row, value } of comparedOf(situation)) {
+    if (KNOWN[`${name}: ${id}`]) continue
+    const putIn = (symbol: SymbolName) => figureNumber(symbolFigure(symbol, symbolValue(situation)(symbol)))
+    const own = worth(row.right, putIn)
+    // half of the last digit that is shown, and what is left of the digits that are put in
+    const shown = figureNumber(figureOf(value, row.unit))
+    const digit =
+      10 ** (Math.floor(Math.log10(Math.abs(value) || 1)) - (row.unit.match(/r\/min|^V$/) ? 3 : 2))
+    expect(Math.abs(own - shown), `${id}: ${own} for ${shown}`).toBeLessThanOrEqual(0.75 * digit)
   }
 })
 

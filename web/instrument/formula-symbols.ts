@@ -104,12 +104,17 @@ const OUTPUT_SYMBOLS = {
 
 const SYMBOL_TABLE = { ...GEAR_SYMBOLS, ...MOTION_SYMBOLS, ...MOTOR_SYMBOLS, ...OUTPUT_SYMBOLS }
 
+const GUARD_DIGITS = 2
+
 export type SymbolName = keyof typeof SYMBOL_TABLE
 export const SYMBOLS: Readonly<Record<SymbolName, SymbolRow>> = SYMBOL_TABLE
 
-/** What was set is written as set, a sense or a count as a whole number, the rest to what is known of it. */
+/**
+ * What was set is written as set, a sense or a count as a whole number, the rest with as many digits more than the
+ * reading shows that whoever works the formula out comes to the same.
+ */
 export function symbolFigure(name: SymbolName, value: number): string {
   const { origin, unit } = SYMBOLS[name]
   const plain = origin === 'set' || (unit === '' && Number.isInteger(value))
-  return plain ? givenFigure(value) : figureOf(value, unit)
+  return plain ? givenFigure(value) : figureOf(value, unit, GUARD_DIGITS)
 }

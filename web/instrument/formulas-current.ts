@@ -123,7 +123,6 @@ const meanCurrent = (situation: Situation): FormulaRow => {
   const { machine } = situation
   const series = machine.motor?.kind === 'universal'
   const resistance = isSmoothed(machine) ? 'Rwarm' : sum('Rs', 'Rwarm')
-  const grown = 'L i, with the emf k i ω, where L and k fall as the iron fills with flux'
   return {
     title: currentTitle(situation),
     letter: series ? 'dΨ/dt' : 'L di/dt',
@@ -131,7 +130,7 @@ const meanCurrent = (situation: Situation): FormulaRow => {
     right: sum('u', minus(product(resistance, 'i')), minus('e'), minus('vb')),
     lawOnly: true,
     source: series
-      ? `Ψ is the flux of the winding, ${grown}. ${SOLVED}. Series motor after Frölich, from memory.`
+      ? `Ψ is the flux linkage of the winding. As the iron fills it grows less than the current, and so does the emf k i ω. ${SOLVED}. Saturation after Frölich, from memory.`
       : `L is all inductance in the current’s way. ${SOLVED}.`,
     holds: `The mean ${isAlternating(machine, situation.setting) ? 'of its size ' : ''}over one period is shown.`,
     reading: ({ reading }) => reading.currentMean,

@@ -75,8 +75,9 @@ function raisedTen(text: string): string {
   return `${factor} × 10${raised}`
 }
 
-/** The number of a quantity in its unit, to what is known of it. */
-export const figureOf = (value: number, unit: Unit): string => figure(value, DIGITS[unit] ?? USUAL_DIGITS)
+/** The number of a quantity in its unit, to what is known of it, or with some digits more. */
+export const figureOf = (value: number, unit: Unit, more = 0): string =>
+  figure(value, (DIGITS[unit] ?? USUAL_DIGITS) + more)
 
 /** Number and unit as one text: '5051 r/min', '0.0389 N m', '7.13°'. */
 export function quantityText(value: number, unit: Unit): string {
