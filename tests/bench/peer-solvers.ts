@@ -17,19 +17,29 @@ export interface StartProblem {
   readonly rates: (t: number, y: readonly number[]) => number[]
   /** Ordinary size of each component */
   readonly sizes: readonly number[]
-  readonly until: number
 }
 
-/** The state at the end, from rest. */
+/** The state at the end of a start from rest [s]. */
+type Way = (until: number, tolerance: number) => readonly number[]
+
+/**
+ * The states at some moments, each by a start of its own: at a single moment an error can pass through zero, and would
+ * make a tolerance look better than it is.
+ */
 export type Solve = (tolerance: number) => readonly number[]
+
+export const atAll =
+  (moments: readonly number[], way: Way): Solve =>
+  (tolerance) =>
+    moments.flatMap((until) => way(until, tolerance))
 
 /** Part of the way that is tried as the first step by all alike */
 const FIRST = 1 / 1000
 
 export const byOwnStepper =
-  (problem: StartProblem): Solve =>
-  (tolerance) => {
-    const { sizes, until } = problem
+  (problem: StartProblem): Way =>
+  (until, tolerance) => {
+    const { sizes } = problem
     const size = sizes.length + 1
     const stepper = newStepper(size, size, size)
     stepper.sizes.set(sizes, 1)
@@ -49,8 +59,8 @@ export const byOwnStepper =
   }
 
 export const byOdex =
-  ({ rates, sizes, until }: StartProblem): Solve =>
-  (tolerance) => {
+  ({ rates, sizes }: StartProblem): Way =>
+  (until, tolerance) => {
     const solver = new Solver(sizes.length)
     solver.relativeTolerance = tolerance
     solver.absoluteTolerance = tolerance
@@ -65,8 +75,8 @@ export const byOdex =
   }
 
 export const byMathjs =
-  ({ rates, sizes, until }: StartProblem): Solve =>
-  (tolerance) =>
+  ({ rates, sizes }: StartProblem): Way =>
+  (until, tolerance) =>
     solveODE(
       rates,
       [0, until],
