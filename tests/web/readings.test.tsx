@@ -3,6 +3,7 @@ import { expect, test } from 'vitest'
 import type { Machine } from '../../sim/machine/machine.ts'
 import { partsOf } from '../../sim/pose/parts.ts'
 import { WorkshopProvider, createWorkshop, steadyNow } from '../../web/frame/workshop.ts'
+import { ChargeLeft } from '../../web/demonstrate/ChargeLeft.tsx'
 import { partNumbers } from '../../web/instrument/part-numbers.ts'
 import { EFFICIENCY } from '../../web/instrument/quantities.ts'
 import { Readings } from '../../web/instrument/Readings.tsx'
@@ -153,4 +154,24 @@ test('the parts of every chain lose what the ledger says is lost before the shaf
     // each is rounded to three digits
     expect(Math.abs(lost / told - 1), machine.name).toBeLessThan(0.005)
   }
+})
+
+/** What is said of the charge of the smoothed machine at rest, with what its capacitor has kept [V]. */
+function chargeAtRest(kept: number): string {
+  const workshop = createWorkshop(smoothed, 'light')
+  workshop.frame.state.capacitorVoltage = kept
+  const html = renderToStaticMarkup(
+    <WorkshopProvider value={workshop}>
+      <ChargeLeft />
+    </WorkshopProvider>,
+  )
+  return html.replace(/<[^>]*>/g, '')
+}
+
+test('a capacitor at rest holds what it has kept, or at most the crest of what charges it', () => {
+  // 12 V tap behind two diodes of 0.8 V; 2200 uF
+  const crest = 12 * Math.SQRT2 - 1.6
+  expect(chargeAtRest(0)).toContain(`holds up to ${crest.toFixed(1)} V`)
+  expect(chargeAtRest(0)).toContain(`${(0.5 * 2200e-6 * crest ** 2).toPrecision(2)} J`)
+  expect(chargeAtRest(1.59)).toContain('holds 1.6 V')
 })

@@ -7,7 +7,7 @@ import { withProtection, withSide } from './protection-start.ts'
 const PROTECTIONS: Readonly<Record<Exclude<Protection['kind'], 'limit'>, string>> = {
   none: 'None',
   fuse: 'Fuse',
-  overload: 'Overload switch',
+  overload: 'Overload',
 }
 
 const isKind = (value: string): value is Protection['kind'] => value === 'limit' || value in PROTECTIONS
@@ -29,7 +29,7 @@ export const CHAIN_CHOICES: readonly Choice[] = [
     place: 'above',
     help: 'A second diode leads the current on round the motor while the first one blocks, so that it falls more slowly.',
     options: ({ control }) =>
-      control.kind === 'half-wave' ? optionsOf({ none: 'None', diode: 'Across the motor' }) : [],
+      control.kind === 'half-wave' ? optionsOf({ none: 'None', diode: 'Fitted' }) : [],
     chosen: ({ control }) => (control.kind === 'half-wave' ? control.freewheel : ''),
     choose: (machine, value) => withValue(machine, 'control.freewheel', value),
   },
