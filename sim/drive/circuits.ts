@@ -1,6 +1,7 @@
 import type { Chopper, Circuit, Source, Winding } from '../electric/circuit.ts'
 import { magnetFactor, REFERENCE_TEMPERATURE, resistanceFactor } from '../heat/resistance.ts'
-import type { Machine, Motor, Tap } from '../machine/machine.ts'
+import type { Machine, Motor } from '../machine/machine.ts'
+import type { Tap } from '../machine/supply.ts'
 import { TURN } from '../quantity/constants.ts'
 
 /** How warm the motor is [degC]. */

@@ -3,7 +3,8 @@
  * Its order is the order of machine.ts.
  */
 import type { Field } from './field.ts'
-import { SETTING_FIELDS, SUPPLY_FIELDS } from './fields-electric.ts'
+import { SUPPLY_FIELDS } from './fields-electric.ts'
+import { SETTING_FIELDS } from './fields-setting.ts'
 import { GEARING_FIELDS, TEETH_FIELDS } from './fields-gearing.ts'
 import { MOTOR_FIELDS, ROTOR_FIELDS } from './fields-motor.ts'
 import { BRUSH_FIELDS } from './fields-brushes.ts'

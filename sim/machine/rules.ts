@@ -1,6 +1,7 @@
 /** What must fit together in a machine whose parts are each right by themselves. */
 import { MOST_ITEMS } from './form.ts'
-import type { Control, Motor, Supply } from './machine.ts'
+import type { Motor } from './machine.ts'
+import type { Control, Supply } from './supply.ts'
 import { ownValue } from './path.ts'
 import type { Problem } from './problem.ts'
 import { told, toldNumber } from './told.ts'

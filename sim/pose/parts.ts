@@ -1,5 +1,6 @@
 /** The parts that a machine is made of: what each is called, what it is for, and which way it comes off. */
-import type { Control, Machine } from '../machine/machine.ts'
+import type { Machine } from '../machine/machine.ts'
+import type { Control } from '../machine/supply.ts'
 import { chainOf } from './electric-chain.ts'
 
 /** Every part that any machine can have, in the order in which poses are written. */

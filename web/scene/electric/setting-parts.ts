@@ -1,6 +1,6 @@
 /** The speed setting: a knob over its contacts, and what switches the current. */
 import type { BufferGeometry } from 'three'
-import type { Control } from '../../../sim/machine/machine.ts'
+import type { Control } from '../../../sim/machine/supply.ts'
 import type { Point, Stand } from '../../../sim/pose/electric-layout.ts'
 import { type Piece, box, part, piece, placed, rodY, turnedZ } from '../solid.ts'
 import { standing } from './stand.ts'
