@@ -172,6 +172,9 @@ function turnOver(network: WaveNetwork, y: Float64Array): void {
   } else {
     const atOnce = network.feed === 'series' && !hasImpedance(network)
     network.turn = network.turn === -1 || atOnce ? 1 : -1
+    // Without inductance the source's current ends with its voltage, and a triac has to be fired anew.
+    const ends = network.sourceInductance === 0 && !canFeed(network)
+    if (ends && (network.feed === 'series' || network.feed === 'shorted')) enter(network, 'legs', 'open', 1)
   }
 }
 

@@ -141,9 +141,9 @@ describe('on alternating current', () => {
 })
 
 describe('a motor with magnets behind a half-controlled bridge', () => {
-  // so much inductance that the current has no gap, as the example has it; a source of next to no resistance
+  // so much inductance that the current has no gap, as the example has it
   const K = (220 - 12.8 * 2) / radPerSecond(960)
-  const bridge = { voltage: 230, rectifier: 'bridge', firingAngle: 60, sourceResistance: 1e-6 } as const
+  const bridge = { voltage: 230, rectifier: 'bridge', firingAngle: 60 } as const
   const run = (speed: number) => cycleOf({ ...bridge, resistance: 2, inductance: 1e3, constant: K, speed })
 
   test('at 60 deg: G. K. Dubey, Fundamentals of Electrical Drives, 2nd ed., Example 5.16', () => {

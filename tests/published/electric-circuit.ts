@@ -76,7 +76,7 @@ export function cycleOf(given: TextbookCircuit): CurrentCycle {
 }
 
 /** Frequency so low that the winding's inductance hardly shows [Hz] */
-const SLOW = 1
+const SLOW = 5
 
 /**
  * Any number read off a circuit whose winding is a mere resistance. The program knows no winding without inductance; its

@@ -19,6 +19,10 @@ const circuits: readonly (readonly [string, Circuit])[] = [
   ['a diode, one to freewheel and much inductance', { ...heavy, rectifier: 'half-wave-freewheel' }],
   ['a triac ahead of a bridge', { ...plain, triac }],
   [
+    'a triac without drop ahead of a bridge, on a source without resistance',
+    { ...plain, source: { ...plain.source, resistance: 0 }, triac: { ...triac, drop: 0 } },
+  ],
+  [
     'a late triac ahead of a bridge and much inductance',
     { ...heavy, triac: { firingAngle: 0.7 * Math.PI, drop: 1 } },
   ],
