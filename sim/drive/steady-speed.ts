@@ -1,3 +1,4 @@
+import { lastPlace } from '../gear/last-place.ts'
 import type { Curve } from '../numeric/brent.ts'
 import { brent } from '../numeric/brent.ts'
 import type { Drive } from './drive.ts'
@@ -80,7 +81,9 @@ function outermostRest(drive: Drive, input: DriveInput, motion: number): number 
   for (let n = SLICES - 1; n >= 0; n--) {
     const low = n * slice
     const over = curve.at(low)
-    if (over > 0) return brent(curve, low, high, over, short, 0)
+    if (over > 0 && short < 0) return brent(curve, low, high, over, short, 0)
+    // Without any friction nothing pulls a speed back at which the current has ended: it begins where that does.
+    if (over > 0) return lastPlace(low, high, (size) => curve.at(size) > 0)
     high = low
     short = over
   }

@@ -71,8 +71,7 @@ describe('permanent-magnet and separately excited motors', () => {
   })
   test('largest power at half the no-load speed: data of Guru & Hiziroglu, Example 12.1, formula of the trade', () => {
     const given = { voltage: 40, resistance: 0.8, constant: 0.38 }
-    // a trace of friction, since a motor without any keeps whatever higher speed it has
-    const free = settled({ ...given, torque: 1e-6 }).speed
+    const free = settled(given).speed
     const reading = readingAt(given, free / 2 / RPM)
     near(reading.wormSpeed / RPM, 502.6, 0.05)
     near(reading.motorTorque * reading.wormSpeed, 500, 0.01)
