@@ -17,8 +17,8 @@ import studio from './studio.frag.glsl?raw'
 import fragment from './substance.frag.glsl?raw'
 import vertex from './substance.vert.glsl?raw'
 import { SUBSTANCE_NAMES, type Theme, colourIn, substanceOf } from './substances.ts'
+import { LOOK_HERE } from './sign-colours.ts'
 
-const LOOK_HERE = '#f0e442'
 /** How strongly the studio shines. */
 const STUDIO: Record<Theme, number> = { light: 0.55, dark: 0.42 }
 

@@ -1,4 +1,6 @@
 /** What things are made of, listed by substance: colour, metalness, roughness. */
+import { INK, WHITE } from './sign-colours.ts'
+
 export type Theme = 'light' | 'dark'
 
 interface Substance {
@@ -36,8 +38,8 @@ export const SUBSTANCES = {
   wormPaint: { colour: '#d55e00', metalness: 0, roughness: 0.6, unlit: true },
   leftPaint: { colour: '#0072b2', metalness: 0, roughness: 0.6, unlit: true },
   rightPaint: { colour: '#009e73', metalness: 0, roughness: 0.6, unlit: true },
-  ink: { colour: '#12181d', metalness: 0, roughness: 0.6, unlit: true },
-  white: { colour: '#ffffff', metalness: 0, roughness: 0.6, unlit: true },
+  ink: { colour: INK, metalness: 0, roughness: 0.6, unlit: true },
+  white: { colour: WHITE, metalness: 0, roughness: 0.6, unlit: true },
 } as const satisfies Record<string, Substance>
 
 export type SubstanceName = keyof typeof SUBSTANCES

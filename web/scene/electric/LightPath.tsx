@@ -2,9 +2,7 @@
 import { BackSide } from 'three'
 import type { PowerStop } from '../../store/view.ts'
 import type { ElectricBodies } from './electric-bodies.ts'
-
-const LOOK_HERE = '#f0e442'
-const INK = '#12181d'
+import { INK, LOOK_HERE } from '../../material/sign-colours.ts'
 
 /** How many of the leads lie before the stop: all of them once the current is in the motor. */
 function leadsUpTo({ leads }: ElectricBodies, stop: PowerStop): number {

@@ -14,9 +14,8 @@ import { handSign } from '../../../sim/gear/wheel-motion.ts'
 import type { Sign } from '../sign.ts'
 import { pixelsPerMillimetre } from './scale.ts'
 import { type LinePaint, linePaint, thickLines } from './thick-lines.ts'
+import { INK, LOOK_HERE } from '../../material/sign-colours.ts'
 
-const LOOK_HERE = '#f0e442'
-const INK = '#12181d'
 /** Width of a line and of a point, in modules, and the least and greatest on the screen [px] */
 const LINE = { modules: 0.2, least: 3, most: 8 }
 const POINT = { modules: 0.5, least: 9, most: 18 }

@@ -1,6 +1,7 @@
 /** One force as a solid arrow with a keyline, drawn over everything: forces act inside bodies. */
 import { ConeGeometry, CylinderGeometry, Group, Mesh, MeshBasicMaterial, Vector3 } from 'three'
 import type { ForceArrow } from '../../store/view.ts'
+import { INK, WHITE } from '../../material/sign-colours.ts'
 
 /** Thickness of a shaft and size of a head, in the unit that all arrows share. */
 const SHAFT = 1
@@ -8,8 +9,6 @@ const HEAD = { radius: 2.5, length: 5.6 }
 const KEYLINE = 0.42
 const SIDES = 14
 
-const INK = '#12181d'
-const WHITE = '#ffffff'
 const GREY = '#8a96a0'
 
 interface Paint {

@@ -6,6 +6,7 @@ import type { Sign } from '../sign.ts'
 import { type ArrowKit, type ArrowPaint, arrowKit } from './force-arrow.ts'
 import { type Label, type Labels, createLabels } from './labels.ts'
 import { pixelsPerMillimetre } from './scale.ts'
+import { INK, WHITE } from '../../material/sign-colours.ts'
 
 /** The longest arrow, the shortest, and the thickness of all, in centre distances */
 const LONGEST = 1.4
@@ -18,8 +19,6 @@ const LEAST = 0.01
 const MINOR = 0.15
 /** Centre distance on the screen from which there is room for every number [px] */
 const ROOMY = 150
-const INK = '#12181d'
-const WHITE = '#ffffff'
 
 /** Of forces along the worm: whether those to the front (+1) or to the back (-1) end where they act. */
 const FRONT_IS_INWARDS: Readonly<Record<ForceArrow['kind'], 1 | 0 | -1>> = {

@@ -1,6 +1,7 @@
 /** The space that both outputs sweep through, at the level of their rows; hatched where rows meet in it. */
 import { BufferAttribute, BufferGeometry, Group, Mesh, ShaderMaterial, Color } from 'three'
 import type { Layout } from '../../../sim/pose/layout.ts'
+import { INK, WHITE } from '../../material/sign-colours.ts'
 import type { Theme } from '../../material/substances.ts'
 import type { TimingSign } from '../../../sim/pose/swept-overlap.ts'
 import type { Sign } from '../sign.ts'
@@ -9,8 +10,8 @@ import hatchVertex from './hatch.vert.glsl?raw'
 import { type LinePaint, linePaint, thickLines } from './thick-lines.ts'
 
 const WIDTH = 2.6
-const INK: Record<Theme, string> = { light: '#12181d', dark: '#f4f7f9' }
-const KEYLINE: Record<Theme, string> = { light: '#ffffff', dark: '#12181d' }
+const LINE: Record<Theme, string> = { light: INK, dark: '#f4f7f9' }
+const KEYLINE: Record<Theme, string> = { light: WHITE, dark: INK }
 
 /** Walls and lid of the space. */
 function prism(outline: TimingSign['outline'], bottom: number, top: number): BufferGeometry {
@@ -53,11 +54,11 @@ export interface OverlapPaint {
 }
 
 export function overlapPaint(theme: Theme): OverlapPaint {
-  const lines = linePaint(INK[theme], KEYLINE[theme])
+  const lines = linePaint(LINE[theme], KEYLINE[theme])
   const hatch = new ShaderMaterial({
     vertexShader: hatchVertex,
     fragmentShader: hatchFragment,
-    uniforms: { colour: { value: new Color(INK[theme]) }, pitch: { value: 1 }, hatched: { value: 0 } },
+    uniforms: { colour: { value: new Color(LINE[theme]) }, pitch: { value: 1 }, hatched: { value: 0 } },
     transparent: true,
     depthWrite: false,
   })
