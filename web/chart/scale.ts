@@ -26,6 +26,9 @@ export function roundNumbers({ from, to, low, high }: Scale): readonly number[] 
   return ticks(from, to, Math.max(1, Math.floor(room)))
 }
 
+/** A round number as an axis tells it. */
+export const axisNumber = (value: number): string => String(Number(value.toPrecision(6))).replace('-', '−')
+
 /** The span of some values, widened to round numbers; never empty. */
 export function roundSpan(least: number, most: number): readonly [number, number] {
   if (!(most > least)) {

@@ -1,7 +1,8 @@
 /** Sparking over the speed settings, a line for each load. */
 import { useEffect, useRef, useState } from 'react'
 import { ChartActions } from '../chart/ChartActions.tsx'
-import { Plot, type Line, type PlotArea } from '../chart/Plot.tsx'
+import type { PlotArea } from '../chart/Axes.tsx'
+import { type Line, Plot } from '../chart/Plot.tsx'
 import { toPixel } from '../chart/scale.ts'
 import type { Column } from '../chart/table.ts'
 import { useWidth } from '../chart/use-width.ts'

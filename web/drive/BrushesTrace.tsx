@@ -1,6 +1,7 @@
 /** The current of one coil over a whole turn, with the place where the followed coil is. */
 import { type RefObject, useEffect, useMemo, useRef } from 'react'
-import { Plot, type PlotArea } from '../chart/Plot.tsx'
+import type { PlotArea } from '../chart/Axes.tsx'
+import { Plot } from '../chart/Plot.tsx'
 import { roundSpan, toPixel, valueAlong } from '../chart/scale.ts'
 import { useWidth } from '../chart/use-width.ts'
 import { quantityText } from '../instrument/reading-text.ts'

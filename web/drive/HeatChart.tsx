@@ -1,6 +1,8 @@
 /** Temperature over time against what the winding's insulation bears. */
 import { type RefObject, useMemo } from 'react'
-import { type Cursor, type Line, Plot, type PlotArea } from '../chart/Plot.tsx'
+import type { PlotArea } from '../chart/Axes.tsx'
+import type { Cursor } from '../chart/CursorHandle.tsx'
+import { type Line, Plot } from '../chart/Plot.tsx'
 import { toPixel } from '../chart/scale.ts'
 import type { HeatView } from './heat-view.ts'
 import { namePlaces } from './heat-names.ts'

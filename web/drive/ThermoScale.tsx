@@ -1,5 +1,5 @@
 /** What is and what is shown, on one scale of degrees. */
-import { roundNumbers, roundSpan, toPixel } from '../chart/scale.ts'
+import { axisNumber, roundNumbers, roundSpan, toPixel } from '../chart/scale.ts'
 import { degreeText } from './heat-words.ts'
 
 interface ThermoScaleProps {
@@ -32,7 +32,7 @@ export function ThermoScale({ T, shown, surroundings, width }: ThermoScaleProps)
         <g key={value} transform={`translate(${toPixel(across, value).toFixed(1)} ${LINE})`}>
           <line className="plot-tick" y1="0" y2="6" />
           <text className="plot-number" y="22" textAnchor="middle">
-            {String(value).replace('-', '−')}
+            {axisNumber(value)}
           </text>
         </g>
       ))}

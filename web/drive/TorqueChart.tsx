@@ -1,7 +1,8 @@
 /** Torque over speed at every setting, what is asked for, where the two meet, and where the machine is now. */
 import { type ReactNode, type RefObject, useId } from 'react'
 import { rpm } from '../../sim/quantity/convert.ts'
-import { type Line, Plot, type PlotArea, type Spot } from '../chart/Plot.tsx'
+import type { PlotArea } from '../chart/Axes.tsx'
+import { type Line, Plot, type Spot } from '../chart/Plot.tsx'
 import { roundSpan, spanOf, toPixel } from '../chart/scale.ts'
 import { quantityText } from '../instrument/reading-text.ts'
 import { useReadout } from '../instrument/use-reading.ts'

@@ -1,6 +1,7 @@
 /** Lanes of curves over one time axis, in ink: what a scope shows, and how a start runs. */
 import { type ReactNode, type Ref, useId } from 'react'
-import { CursorHandle, type Axis, type Cursor } from '../chart/Plot.tsx'
+import { type Axis, NumbersUp } from '../chart/Axes.tsx'
+import { type Cursor, CursorHandle } from '../chart/CursorHandle.tsx'
 import { linePath } from '../chart/line-path.ts'
 import { type Scale, roundNumbers, toPixel } from '../chart/scale.ts'
 import { givenFigure } from '../instrument/reading-text.ts'
@@ -111,14 +112,7 @@ interface LaneShapeProps {
 function LaneShape({ lane, time, across, up, clip }: LaneShapeProps) {
   return (
     <>
-      {laneNumbers(up).map((value) => (
-        <g key={value} transform={`translate(0 ${toPixel(up, value).toFixed(1)})`}>
-          <line className={value === 0 ? 'plot-zero' : 'plot-grid'} x1={across.low} x2={across.high} />
-          <text className="plot-number" x={across.low - 8} dy="0.34em" textAnchor="end">
-            {givenFigure(value)}
-          </text>
-        </g>
-      ))}
+      <NumbersUp across={across} up={up} numbers={laneNumbers(up)} write={givenFigure} />
       <g clipPath={`url(#${clip})`}>
         {lane.traces.map((trace, at) => (
           <path

@@ -1,7 +1,7 @@
 /** The scope: lanes, meters, cursors, and a sentence on what is seen. */
 import { type RefObject, useCallback, useRef, useState } from 'react'
 import { ChartActions } from '../chart/ChartActions.tsx'
-import type { Cursor } from '../chart/Plot.tsx'
+import type { Cursor } from '../chart/CursorHandle.tsx'
 import { useWidth } from '../chart/use-width.ts'
 import { useBench } from '../frame/workshop.ts'
 import { WavesFigure } from './WavesFigure.tsx'

@@ -1,5 +1,6 @@
 /** Where the names of lines stand that run close to each other: in a row over them, each with a leader to its own. */
-import type { Line, PlotArea } from '../chart/Plot.tsx'
+import type { PlotArea } from '../chart/Axes.tsx'
+import type { Line } from '../chart/Plot.tsx'
 import { toPixel, toValue, valueAlong } from '../chart/scale.ts'
 
 export interface NamePlace {
