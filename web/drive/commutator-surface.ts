@@ -68,11 +68,11 @@ export function attachCommutator(
   })
   sight.observe(round)
   const end = repaintOn(round, again)
-  frame.painters.add(painter)
+  frame.canvases.add(painter)
   again()
   return () => {
     end()
     sight.disconnect()
-    frame.painters.delete(painter)
+    frame.canvases.delete(painter)
   }
 }

@@ -34,8 +34,13 @@ export interface Frame {
   drawnSpeed: number
   /** Sense about +z in which the worm last turned; forwards until it has */
   sense: 1 | -1
-  /** Called after every frame, in the order they came: counters, tape, plan view. */
+  /** Called after every frame, in the order they came: counters, plan view. */
   readonly painters: Set<() => void>
+  /**
+   * Called before the painters: what draws letters on a canvas. To set a font there settles the styles of the page,
+   * which costs nothing only while no painter has changed it.
+   */
+  readonly canvases: Set<() => void>
   /** Asks for a frame, because something changed that no frame was under way to show. */
   wake: () => void
 }
@@ -60,6 +65,7 @@ export function createFrame(drive: Drive, input: DriveInput): Frame {
     drawnSpeed: 0,
     sense: 1,
     painters: new Set(),
+    canvases: new Set(),
     wake: () => undefined,
   }
 }

@@ -186,5 +186,6 @@ function paint(frame: Frame): void {
   const turned = ticksBetween(frame.play.from, frame.state.turns)
   if (turned !== 0) frame.sense = turned > 0 ? 1 : -1
   followPlay(frame.play, frame.state.turns)
+  for (const draw of frame.canvases) draw()
   for (const painter of frame.painters) painter()
 }

@@ -55,11 +55,11 @@ export function attachCloseUp(canvas: HTMLCanvasElement, frame: Frame, content: 
   })
   sight.observe(canvas)
   const end = repaintOn(canvas, again)
-  frame.painters.add(painter)
+  frame.canvases.add(painter)
   again()
   return () => {
     end()
     sight.disconnect()
-    frame.painters.delete(painter)
+    frame.canvases.delete(painter)
   }
 }

@@ -103,12 +103,12 @@ export function attachSurface(surface: TapeSurface, frame: Frame): () => void {
   const theme = new MutationObserver(again)
   theme.observe(document.documentElement, { attributes: true, attributeFilter: ['data-theme'] })
   document.fonts.addEventListener('loadingdone', again)
-  frame.painters.add(painter)
+  frame.canvases.add(painter)
   again()
   return () => {
     sizes.disconnect()
     theme.disconnect()
     document.fonts.removeEventListener('loadingdone', again)
-    frame.painters.delete(painter)
+    frame.canvases.delete(painter)
   }
 }
