@@ -44,12 +44,13 @@ function useStalled(): Look | null {
     (now) => now.motion === 'running' && now.reading.wormSpeed === 0 && now.reading.motorTorque !== 0,
   )
   const amperes = useStore(workshop.readout, (now) => now.reading.currentMean.toFixed(1))
+  const isLimited = useStore(workshop.readout, (now) => now.reading.isLimited)
   const jammed = useBench((bench) => bench.jammed)
   const motor = useMachine((machine) => machine.motor !== null)
   if (!stands || !motor) return null
   return {
     head: jammed === 'none' ? 'Stalled.' : 'Jammed.',
-    text: `The motor stands still and draws ${amperes} A; a real one would soon be too hot. Switch off before you clear it.`,
+    text: `The motor stands still and draws ${amperes} A${isLimited ? ', all that its limit lets through' : ''}; a real one would soon be too hot. Switch off before you clear it.`,
     action: {
       label: 'Free it',
       act: () => workshop.bench.setState({ jammed: 'none', leftLoad: 0, rightLoad: 0 }),

@@ -10,7 +10,7 @@ export const warmResistance = ({ machine: { motor }, winding }: Situation): numb
   (motor?.resistance ?? 0) * resistanceFactor(winding)
 
 /** Constant of a motor with magnets at their temperature [V s/rad]; 0 for any other. */
-export function warmConstant({ machine: { motor, thermal }, magnet }: Situation): number {
+function warmConstant({ machine: { motor, thermal }, magnet }: Situation): number {
   if (motor?.kind !== 'permanent-magnet') return 0
   return motor.emfConstant * magnetFactor(PER_CENT * (thermal?.magnetCoefficient ?? 0), magnet)
 }

@@ -36,7 +36,7 @@ const supplyRows = ({ supply }: Machine): readonly SupplyRow[] => {
 
 const CAPACITOR_ROWS = [
   row('Capacitor voltage', 'V', ({ reading }) => reading.capacitorVoltage, 'capacitorVoltage'),
-  row('Its ripple, least to most', 'V', ({ reading }) => reading.capacitorRipple),
+  row('Capacitor ripple, least to most', 'V', ({ reading }) => reading.capacitorRipple),
 ]
 
 /** A direct current is told by its mean, an alternating one by the mean of its size. */
