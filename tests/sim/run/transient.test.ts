@@ -67,11 +67,7 @@ test('the run-up to nine tenths takes as long as cycle means say, within a half 
 })
 
 test('one jam torque explains both how long the boot cleaner takes to stand and how far it turns', () => {
-  const drive = compileDrive({
-    ...bootCleaner,
-    outputs: { ...bootCleaner.outputs, jamTorque: 6 },
-  })
-  const run = createRun(drive, at(4), { speed: 529.75 })
+  const run = createRun(compileDrive(bootCleaner), at(4), { speed: 529.75 })
   advanceRun(run, 0.2)
   const from = wormTurnsValue(run.turns)
   changeInput(run, { jammed: 'left' })
@@ -124,8 +120,22 @@ test('a bleed resistor empties the capacitor of a machine at rest with its own t
   relativelyNear(run.y[CAPACITOR]!, 1.5 * Math.exp(-2), 1e-7)
 })
 
+test.each([
+  ['boot cleaner', bootCleaner],
+  ['vent opener', ventOpener],
+  ['cord winder', cordWinder],
+])('the jam of the %s holds even the crests of its torque, at every setting', (_, machine) => {
+  const drive = compileDrive(machine)
+  for (const setting of machine.control.steps.keys()) {
+    const run = createRun(drive, { ...at(setting), jammed: 'right' })
+    advanceRun(run, 0.1)
+    expect(wormTurnsValue(run.turns)).toBe(0)
+    expect(operatingPoint(drive, run.input)!.locked).toBe(true)
+  }
+})
+
 test('a jammed cord winder blows its fuse when the law of its current says so', () => {
-  const drive = compileDrive({ ...cordWinder, outputs: { ...cordWinder.outputs, jamTorque: 30 } })
+  const drive = compileDrive(cordWinder)
   const { melting } = drive
   const run = createRun(drive, { ...at(4), jammed: 'left' })
   advanceRun(run, 0.2)
