@@ -1,9 +1,10 @@
 import { describe, expect, test } from 'vitest'
+import { CLASS_TEMPERATURE } from '../../sim/heat/insulation.ts'
 import { encodedTone, heatLevelOn, heatTone, luminanceAt } from '../../web/material/heat-tone.ts'
 import { SUBSTANCE_NAMES } from '../../web/material/substances.ts'
 import { heatKind, heatNode, heatPaint } from '../../web/scene/signs/heat-paint.ts'
 import { firstBench } from '../../web/store/bench.ts'
-import { partHeat } from '../../web/store/part-heat.ts'
+import { partHeat, scaleEnd } from '../../web/store/part-heat.ts'
 import { bootCleaner, classroomModel, ventOpener } from '../support/machines.ts'
 
 describe('tones', () => {
@@ -52,14 +53,29 @@ describe('which part has which temperature', () => {
 })
 
 describe('what the stage shows', () => {
-  const look = { machine: bootCleaner, seconds: 720, winding: 60, case: 40 }
+  const look = { machine: bootCleaner, seconds: 720, winding: 60, case: 40, hottest: 72 }
   test('the moment that is looked at, of that machine only', () => {
     expect(partHeat(bootCleaner, firstBench, look)).toMatchObject({ winding: 60, case: 40, seconds: 720 })
     expect(partHeat(ventOpener, firstBench, look)).toMatchObject({ winding: 20, case: 20, seconds: null })
   })
+  test('one scale holds for a whole warming: to its hottest where the class is far off, else to the class', () => {
+    expect(partHeat(bootCleaner, firstBench, look)).toMatchObject({ from: 21, to: 80 })
+    expect(partHeat(bootCleaner, firstBench, { ...look, winding: 21 })).toMatchObject({ from: 21, to: 80 })
+    const most = 21 + 0.6 * (CLASS_TEMPERATURE.B - 21)
+    for (let T = 32; T <= 80; T++) {
+      const to = scaleEnd(21, T, CLASS_TEMPERATURE.B)
+      expect(to).toBeGreaterThanOrEqual(T)
+      expect(to).toBeLessThanOrEqual(most)
+      expect((T - 21) / (to - 21)).toBeGreaterThan(0.5)
+    }
+    for (let T = 81; T < 300; T++) expect(scaleEnd(21, T, CLASS_TEMPERATURE.B)).toBe(CLASS_TEMPERATURE.B)
+    expect(scaleEnd(21, 20, 130)).toBe(40)
+    expect(scaleEnd(21, 34, 130)).toBe(40)
+    expect(scaleEnd(21, 130, 130)).toBe(130)
+  })
   test('otherwise as warm as the bench says, on a scale from the air to the class', () => {
-    const heat = partHeat(bootCleaner, { winding: 80, magnet: 50 }, null)
-    expect(heat).toEqual({ winding: 80, case: 50, air: 21, from: 21, to: 130, seconds: null })
+    const heat = partHeat(bootCleaner, { winding: 85, magnet: 50 }, null)
+    expect(heat).toEqual({ winding: 85, case: 50, air: 21, from: 21, to: 130, seconds: null })
   })
   test('a machine without heat shows none', () => {
     expect(partHeat(classroomModel, firstBench, null)).toBeNull()

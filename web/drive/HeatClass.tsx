@@ -13,6 +13,7 @@ export function HeatClass({ thermal }: { readonly thermal: Thermal }) {
       <p>
         The varnish round the wire of class {insulation} is made to last at {limitOf(thermal)} °C. What counts
         is the hottest spot, taken as {hotSpotMargin} K above the mean that the winding’s resistance tells.
+        That holds near the class; a cold winding has no such spot yet, so early on the thin line is too high.
         Amber begins {AMBER_MARGIN} K below.
       </p>
       <p className="small">

@@ -12,7 +12,15 @@ import type { ThermalMachine } from './heat-machine.ts'
 import { HeatWarm } from './HeatWarm.tsx'
 import { HeatWaysFields } from './HeatWays.tsx'
 import { SPANS, type Span, spanSeconds, timeText } from './heat-span.ts'
-import { type HeatView, cursorStep, heatColumns, heatView, momentAt, momentWords } from './heat-view.ts'
+import {
+  type HeatView,
+  cursorStep,
+  heatColumns,
+  heatView,
+  hottestPart,
+  momentAt,
+  momentWords,
+} from './heat-view.ts'
 import { dutyHeadline, endWords, happenings, headline, passedBy } from './heat-words.ts'
 import {
   type AllSettled,
@@ -62,7 +70,7 @@ export function HeatSection({ machine, all }: HeatSectionProps) {
     <section aria-label="Temperature over time">
       <h2>{duty ? dutyHeadline(thermal, passed, duty.on, duty.off) : headline(thermal, passed, settled)}</h2>
       <Choice label="Time shown" choices={SPANS} value={span} onChange={setSpan} />
-      {view && <Drawn machine={machine} view={view} said={said} />}
+      {view && <Drawn machine={machine} view={view} said={said} fresh={fresh !== null} />}
       <RunProgress what={`Warming over ${timeText(duration)}`} control={main.control} />
       {stillAir && <RunProgress what="Warming without the fan’s air" control={still.control} />}
       <HeatWaysFields
@@ -81,9 +89,11 @@ interface DrawnProps {
   readonly view: HeatView
   /** What there is to say of the whole run */
   readonly said: readonly string[]
+  /** Not left from before a change that is still worked out */
+  readonly fresh: boolean
 }
 
-function Drawn({ machine, view, said }: DrawnProps) {
+function Drawn({ machine, view, said, fresh }: DrawnProps) {
   const [box, width] = useWidth<HTMLDivElement>()
   const figure = useRef<SVGSVGElement>(null)
   const [moved, setMoved] = useState<number | null>(null)
@@ -93,14 +103,15 @@ function Drawn({ machine, view, said }: DrawnProps) {
   const moment = useMemo(() => momentAt(heated.run.columns, at), [heated, at])
   const words = momentWords(moment, thermal)
   const { view: look } = useWorkshop()
+  const hottest = useMemo(() => hottestPart(heated.run.columns), [heated])
   useEffect(() => {
     const { seconds, winding, case: body } = moment
-    look.setState({ heatLook: { machine, seconds, winding, case: body } })
-  }, [look, machine, moment])
+    look.setState({ heatLook: { machine: heated.order.machine, seconds, winding, case: body, hottest } })
+  }, [look, heated, moment, hottest])
   useEffect(() => () => look.setState({ heatLook: null }), [look])
   return (
     <>
-      <div className="drive-figure" ref={box}>
+      <div className="drive-figure" data-fresh={fresh} ref={box}>
         <HeatChart
           view={view}
           width={width}
@@ -115,15 +126,20 @@ function Drawn({ machine, view, said }: DrawnProps) {
           figure={figure}
         />
       </div>
-      <p className="heat-read">{words}.</p>
+      <p className="heat-read">
+        {fresh ? '' : 'Before the change. '}
+        {words}.
+      </p>
       {said.length > 0 && <p>{said.join(' ')}</p>}
       <HeatWarm machine={machine} moment={moment} />
-      <HeatPassed view={view} />
-      <ChartActions
-        name={`${machine.name} temperature over time`}
-        figure={figure}
-        columns={() => heatColumns(view)}
-      />
+      {fresh && <HeatPassed view={view} />}
+      {fresh && (
+        <ChartActions
+          name={`${machine.name} temperature over time`}
+          figure={figure}
+          columns={() => heatColumns(view)}
+        />
+      )}
     </>
   )
 }

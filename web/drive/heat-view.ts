@@ -77,6 +77,9 @@ export function momentAt(columns: HeatingColumns, seconds: number): HeatMoment {
   }
 }
 
+/** Of winding and case, in the whole run [degC] */
+export const hottestPart = ({ winding, case: body }: HeatingColumns): number => spanOf([winding, body])[1]
+
 /** Numbers keep to their units at the end of a line. */
 export function momentWords({ seconds, winding, case: body }: HeatMoment, thermal: Thermal): string {
   const spot = winding + thermal.hotSpotMargin

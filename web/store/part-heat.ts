@@ -11,11 +11,25 @@ export interface PartHeat {
   readonly case: number
   /** Of the air, and of all parts that are not computed */
   readonly air: number
-  /** Ends of the scale: the air, or what is colder, and the class of the winding */
+  /** Ends of the scale: the air, or what is colder, and the class of the winding, or less where that is far off */
   readonly from: number
   readonly to: number
   /** Since it was switched on [s]; null is as warm as the bench says */
   readonly seconds: number | null
+}
+
+/** Even tens, and the least that a scale spans [K] */
+const TEN = 10
+/** Part of the way from the air to the class above which the class ends the scale. Our choice. */
+const FAR = 0.6
+
+/**
+ * Where the scale ends [degC]: at the class, so that tones mean the same from machine to machine; at the next ten above
+ * the hottest where that is so far below the class that all would look alike.
+ */
+export function scaleEnd(from: number, hottest: number, limit: number): number {
+  const next = TEN * Math.ceil(Math.max(hottest, from + TEN) / TEN)
+  return next - from > FAR * (limit - from) ? limit : next
 }
 
 /** Null where the machine has no thermal description. A moment that was looked at counts for that machine only. */
@@ -26,14 +40,16 @@ export function partHeat(
 ): PartHeat | null {
   const { thermal } = machine
   if (!thermal) return null
-  const shown = look?.machine === machine ? look : { winding, case: magnet, seconds: null }
+  const now = { winding, case: magnet, seconds: null, hottest: Math.max(winding, magnet) }
+  const shown = look?.machine === machine ? look : now
   const { ambient: air, insulation } = thermal
+  const from = Math.min(air, shown.winding, shown.case)
   return {
     winding: shown.winding,
     case: shown.case,
     air,
-    from: Math.min(air, shown.winding, shown.case),
-    to: CLASS_TEMPERATURE[insulation],
+    from,
+    to: scaleEnd(from, shown.hottest, CLASS_TEMPERATURE[insulation]),
     seconds: shown.seconds,
   }
 }

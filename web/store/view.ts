@@ -109,6 +109,8 @@ export interface HeatLook {
   /** [degC] */
   readonly winding: number
   readonly case: number
+  /** Of the whole warming, so that one scale holds for all its moments */
+  readonly hottest: number
 }
 
 export type Sheet = 'none' | 'keys' | 'machines' | 'problems'
