@@ -9,6 +9,7 @@ import {
   substanceOf,
 } from '../../material/substances.ts'
 import type { PartHeat } from '../../store/part-heat.ts'
+import { LOOK_HERE } from '../../material/sign-colours.ts'
 import fragment from './heat.frag.glsl?raw'
 import { heatLevelOn, heatTone } from '../../material/heat-tone.ts'
 import vertex from './heat.vert.glsl?raw'
@@ -40,6 +41,8 @@ const KINDS: readonly HeatKind[] = ['rotor', 'motor', 'brushGear', 'other']
 
 export interface HeatPaint {
   readonly materials: Readonly<Record<HeatKind, ShaderMaterial>>
+  /** The same with a rim, for the part that is spoken of */
+  readonly chosen: Readonly<Record<HeatKind, ShaderMaterial>>
   setHeat(heat: PartHeat, theme: Theme): void
   setStripe(painted: boolean): void
   dispose(): void
@@ -53,11 +56,16 @@ interface Shared {
 
 const toneless = (): Color[] => SUBSTANCE_NAMES.map(() => new Color())
 
-function material(shared: Shared, tones: Color[]): ShaderMaterial {
+function material(shared: Shared, tones: Color[], highlight: 0 | 1): ShaderMaterial {
   return new ShaderMaterial({
     vertexShader: vertex,
     fragmentShader: fragment,
-    uniforms: { ...shared, tones: { value: tones } },
+    uniforms: {
+      ...shared,
+      tones: { value: tones },
+      highlight: { value: highlight },
+      highlightColour: { value: new Color(LOOK_HERE) },
+    },
     defines: { SUBSTANCES: SUBSTANCE_NAMES.length },
     side: DoubleSide,
   })
@@ -74,14 +82,16 @@ export function heatPaint(): HeatPaint {
     stripe: { value: 1 },
   }
   const tones = { rotor: toneless(), motor: toneless(), brushGear: toneless(), other: toneless() }
-  const materials = {
-    rotor: material(shared, tones.rotor),
-    motor: material(shared, tones.motor),
-    brushGear: material(shared, tones.brushGear),
-    other: material(shared, tones.other),
-  }
+  const made = (highlight: 0 | 1) => ({
+    rotor: material(shared, tones.rotor, highlight),
+    motor: material(shared, tones.motor, highlight),
+    brushGear: material(shared, tones.brushGear, highlight),
+    other: material(shared, tones.other, highlight),
+  })
+  const [materials, chosen] = [made(0), made(1)]
   return {
     materials,
+    chosen,
     setHeat(heat, theme) {
       shared.stripeColour.value.set(colourIn('wormPaint', theme))
       for (const kind of KINDS)
@@ -95,7 +105,10 @@ export function heatPaint(): HeatPaint {
       shared.stripe.value = painted ? 1 : 0
     },
     dispose() {
-      for (const kind of KINDS) materials[kind].dispose()
+      for (const kind of KINDS) {
+        materials[kind].dispose()
+        chosen[kind].dispose()
+      }
     },
   }
 }

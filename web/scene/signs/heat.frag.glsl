@@ -5,6 +5,9 @@ varying vec3 vNormalInView;
 uniform vec3 stripeColour;
 /* 1 with the stripe painted, 0 without */
 uniform float stripe;
+/* 1 on the part that is spoken of, as substance.frag.glsl has it */
+uniform float highlight;
+uniform vec3 highlightColour;
 
 /* Little light and shade, so that tone means temperature; marks keep their paint. */
 void main() {
@@ -13,6 +16,8 @@ void main() {
   /* The stripe as substance.frag.glsl has it. */
   float onStripe = vPaint.y * stripe * step(cos(0.32), normalize(vAcross).y);
   vec3 shown = mix(vTone * shade, vTone, vPaint.x);
-  gl_FragColor = vec4(mix(shown, stripeColour, onStripe), 1.0);
+  shown = mix(shown, stripeColour, onStripe);
+  float rim = pow(1.0 - abs(normal.z), 2.0);
+  gl_FragColor = vec4(mix(shown, highlightColour, highlight * (0.16 + 0.6 * rim) * (1.0 - vPaint.x)), 1.0);
   #include <colorspace_fragment>
 }

@@ -20,15 +20,18 @@ type Worn = Map<Mesh, Material>
 interface Tinting {
   readonly paint: HeatPaint
   readonly own: readonly Material[]
+  /** Of the part that is spoken of */
+  readonly selected: Material
   readonly worn: Worn
 }
 
 /** Puts the tone on every solid below; React may have put the part's own material back since the last time. */
 function tint(object: Object3D, kind: (typeof KINDS)[number], tinting: Tinting): void {
-  const { paint, own, worn } = tinting
+  const { paint, own, selected, worn } = tinting
   if (object instanceof Mesh && own.includes(object.material)) {
+    const tones = object.material === selected ? paint.chosen : paint.materials
     worn.set(object, object.material)
-    object.material = paint.materials[kind]
+    object.material = tones[kind]
   }
   for (let i = 0; i < object.children.length; i++) tint(object.children[i]!, kind, tinting)
 }
@@ -72,7 +75,9 @@ export function heatSign(
   const worn: Worn = new Map()
   const tinting: Tinting = {
     paint,
-    own: [materials.plain, materials.selected, materials.lit, materials.plainBristle],
+    // Where the light on the power's way stands it is seen for itself.
+    own: [materials.plain, materials.selected, materials.plainBristle],
+    selected: materials.selected,
     worn,
   }
   return {
