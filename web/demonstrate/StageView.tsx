@@ -9,7 +9,7 @@ import type { StageFrame } from '../scene/stage-props.ts'
 import { requestFrame } from '../scene/ticker.ts'
 import { fillsCanvas } from '../scene/views.ts'
 import { type PartHeat, partHeat } from '../store/part-heat.ts'
-import { IDEAL, NO_SIGNS, type View } from '../store/view.ts'
+import { IDEAL, NO_SIGNS, POWER_STOPS, type PowerStop, type View } from '../store/view.ts'
 import { useFreeArea } from './free-area.ts'
 import { useReducedMotion } from './reduced-motion.ts'
 
@@ -59,6 +59,10 @@ function useStageFrame(painters: ReadonlySet<() => void>): StageFrame {
 const notClose = ({ view, camera }: View): View['view'] =>
   camera === null && fillsCanvas(view.name) ? { ...view, name: 'gears' } : view
 
+/** Whether the light on the power's way has yet to come as far as this stop. */
+const isBefore = (stop: PowerStop, lit: View['lit']): boolean =>
+  lit !== null && POWER_STOPS.indexOf(lit) < POWER_STOPS.indexOf(stop)
+
 /** How warm the parts are shown; null where they are not. */
 function usePartHeat(shown: boolean): PartHeat | null {
   const machine = useMachine((now) => now)
@@ -89,8 +93,9 @@ function Picture({ Stage }: { readonly Stage: StagePicture }) {
   const open = state.way === 'demonstrate' || state.way === 'design'
   const signs = open ? state.gearSigns : NO_SIGNS
   const heat = usePartHeat(signs.heat)
-  // Near the gears the names would stand across the picture, and the forces bring words of their own.
-  const named = !signs.forces && !(open && (state.view.name === 'mesh' || state.view.name === 'commutator'))
+  // Near the gears and the light the names would stand across the picture; forces and heat bring words of their own.
+  const near = state.view.name === 'mesh' || state.view.name === 'commutator' || isBefore('worm', state.lit)
+  const named = !signs.forces && !heat && !(open && near)
   return (
     <>
       <Stage
