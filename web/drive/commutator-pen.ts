@@ -1,4 +1,5 @@
 /** What both drawings of the commutator are drawn with. */
+import { fitCanvas, tokensOf } from '../instrument/canvas.ts'
 
 export interface CommutatorColours {
   readonly ink: string
@@ -18,23 +19,16 @@ export interface Pen {
   readonly height: number
 }
 
-const MOST_RATIO = 3
-
 /** Fits the canvas to its place on the page; null while it has none. */
 export function penOn(canvas: HTMLCanvasElement): Pen | null {
-  const { clientWidth: width, clientHeight: height } = canvas
-  const ctx = canvas.getContext('2d')
-  if (width === 0 || height === 0 || !ctx) return null
-  const ratio = Math.min(MOST_RATIO, devicePixelRatio)
-  canvas.width = Math.round(width * ratio)
-  canvas.height = Math.round(height * ratio)
-  ctx.setTransform(ratio, 0, 0, ratio, 0, 0)
+  const fitted = fitCanvas(canvas)
+  if (!fitted) return null
+  const { ctx, width, height } = fitted
   return { ctx, colours: coloursOf(canvas), width, height }
 }
 
 function coloursOf(element: Element): CommutatorColours {
-  const style = getComputedStyle(element)
-  const token = (name: string) => style.getPropertyValue(name).trim()
+  const token = tokensOf(element)
   return {
     ink: token('--ink'),
     faint: token('--ink-2'),

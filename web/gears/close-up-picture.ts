@@ -9,6 +9,7 @@ import {
   findContact,
   gapOn,
 } from './close-up.ts'
+import { fitCanvas, tokensOf } from '../instrument/canvas.ts'
 
 export interface CloseUpColours {
   readonly ink: string
@@ -57,13 +58,9 @@ export function closeUpPen(
   axialPitch: number,
   colours: CloseUpColours,
 ): CloseUpPen | null {
-  const { clientWidth: width, clientHeight: height } = canvas
-  const ctx = canvas.getContext('2d')
-  if (width === 0 || height === 0 || !ctx) return null
-  const ratio = Math.min(3, devicePixelRatio)
-  canvas.width = Math.round(width * ratio)
-  canvas.height = Math.round(height * ratio)
-  ctx.setTransform(ratio, 0, 0, ratio, 0, 0)
+  const fitted = fitCanvas(canvas)
+  if (!fitted) return null
+  const { ctx, width, height } = fitted
   const scale = drawnTimes(axialPitch, height, PITCHES) * PIXELS_A_MM
   const bar = BARS.findLast((length) => length * scale <= 0.3 * width) ?? BARS[0]
   return {
@@ -81,8 +78,7 @@ export function closeUpPen(
 }
 
 export const readCloseUpColours = (element: Element): CloseUpColours => {
-  const style = getComputedStyle(element)
-  const token = (name: string) => style.getPropertyValue(name).trim()
+  const token = tokensOf(element)
   return {
     ink: token('--ink'),
     faint: token('--ink-2'),

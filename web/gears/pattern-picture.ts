@@ -2,6 +2,7 @@
 import type { BearingPattern } from '../../sim/gear/bearing-pattern.ts'
 import { COMPOUND } from '../material/compound.ts'
 import { colourIn } from '../material/substances.ts'
+import { fitCanvas } from '../instrument/canvas.ts'
 
 /** Pieces that a mesh of the pattern's grid is cut into, each way */
 const FINER = 5
@@ -105,13 +106,9 @@ export function drawPattern(
   film: number,
   colours: PatternColours,
 ): void {
-  const { clientWidth: width, clientHeight: height } = canvas
-  const ctx = canvas.getContext('2d')
-  if (width === 0 || height === 0 || !ctx) return
-  const ratio = Math.min(3, devicePixelRatio)
-  canvas.width = Math.round(width * ratio)
-  canvas.height = Math.round(height * ratio)
-  ctx.setTransform(ratio, 0, 0, ratio, 0, 0)
+  const fitted = fitCanvas(canvas)
+  if (!fitted) return
+  const { ctx, width, height } = fitted
   const paper = paperFor(pattern, width, height)
   traceFlank(ctx, pattern, paper)
   ctx.fillStyle = colours.flank

@@ -1,4 +1,5 @@
 /** What the tape is drawn with: one canvas context, sizes that follow the lane, colours and fonts of the page. */
+import { tokensOf } from './canvas.ts'
 
 export interface TapeColours {
   readonly ink: string
@@ -46,8 +47,7 @@ export function tapeSizes(lane: number): TapeSizes {
 }
 
 export function readColours(element: Element): TapeColours {
-  const style = getComputedStyle(element)
-  const token = (name: string) => style.getPropertyValue(name).trim()
+  const token = tokensOf(element)
   return {
     ink: token('--ink'),
     faint: token('--ink-2'),

@@ -4,6 +4,7 @@ import type { Frame } from '../frame/frame-state.ts'
 import { type TapeWindow, coveredTape, dashStep, followTurns, openTape } from './tape-layout.ts'
 import { type Pen, WEDGE_ROOM, hatchPattern, readColours, tapeSizes } from './tape-pen.ts'
 import { type TapeContent, drawTape, placeFlag } from './tape-picture.ts'
+import { fitCanvas } from './canvas.ts'
 
 export interface TapeSurface {
   readonly canvas: HTMLCanvasElement
@@ -55,13 +56,9 @@ function layOut(surface: TapeSurface, frame: Frame): void {
 /** Measures the canvas, and reads its colours and fonts. */
 function refresh(surface: TapeSurface, frame: Frame): void {
   const { canvas } = surface
-  const { clientWidth: width, clientHeight: height } = canvas
-  const ctx = canvas.getContext('2d')
-  if (width === 0 || height === 0 || !ctx) return
-  const ratio = Math.min(3, devicePixelRatio)
-  canvas.width = Math.round(width * ratio)
-  canvas.height = Math.round(height * ratio)
-  ctx.setTransform(ratio, 0, 0, ratio, 0, 0)
+  const fitted = fitCanvas(canvas)
+  if (!fitted) return
+  const { ctx, width, height, ratio } = fitted
   const sizes = tapeSizes((height - WEDGE_ROOM) / 3)
   const colours = readColours(canvas)
   surface.width = width
