@@ -1,7 +1,7 @@
 /** How hard the brushes spark: two indices on one scale of grades, and which of them decides. */
 import { useWidth } from '../chart/use-width.ts'
 import { useView, useWorkshop } from '../frame/workshop.ts'
-import { Switch } from '../gears/Switch.tsx'
+import { Switch } from '../panel/Switch.tsx'
 import { figure, givenFigure } from '../instrument/reading-text.ts'
 import type { BrushedMachine } from './brushes-state.ts'
 import type { BrushNow } from './brushes-now.ts'

@@ -7,7 +7,6 @@ import { Thermometer } from './Thermometer.tsx'
 import { HeatClass } from './HeatClass.tsx'
 import { type ThermalMachine, hasHeat } from './heat-machine.ts'
 import { useSettled } from './heat-work.ts'
-import '../gears/gears.css'
 import './power.css'
 import './heat.css'
 

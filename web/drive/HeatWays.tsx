@@ -1,7 +1,7 @@
 /** Other ways to run it: with pauses, without the fan's air, with the protection acting. */
 import { useView, useWorkshop } from '../frame/workshop.ts'
 import { keepSign } from '../panel/panels.ts'
-import { Switch } from '../gears/Switch.tsx'
+import { Switch } from '../panel/Switch.tsx'
 import { HeatDuty } from './HeatDuty.tsx'
 import type { ThermalMachine } from './heat-machine.ts'
 import type { DutyMinutes, HeatWays } from './heat-work.ts'

@@ -6,11 +6,12 @@ import { quantityText } from '../instrument/reading-text.ts'
 import { FormulaButton } from '../instrument/use-formula.tsx'
 import type { Ledger, LedgerItem } from './ledger.ts'
 import { shareText } from './ledger-words.ts'
+import '../panel/controls.css'
 
 export function LedgerTable({ ledger }: { readonly ledger: Ledger }) {
   const [open, setOpen] = useState(false)
   return (
-    <details className="drive-more" onToggle={(event) => setOpen(event.currentTarget.open)}>
+    <details className="drive-more panel-more" onToggle={(event) => setOpen(event.currentTarget.open)}>
       <summary>Show as a table</summary>
       {open && <Table ledger={ledger} />}
     </details>

@@ -1,7 +1,6 @@
 /** Motor and load: where they meet, and how the motor's torque divides between the two wheels. */
 import { TorqueBalance } from './TorqueBalance.tsx'
 import { TorqueSection } from './TorqueSection.tsx'
-import '../gears/gears.css'
 import './power.css'
 import './torque.css'
 

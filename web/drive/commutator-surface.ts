@@ -1,7 +1,7 @@
 /** Keeps both drawings of the commutator right: size, colours, and where the machine stands. */
 import { drawnTruly } from '../../sim/drive/screen-rule.ts'
 import type { Frame } from '../frame/frame-state.ts'
-import { repaintOn } from '../gears/repaint.ts'
+import { repaintOn } from '../panel/repaint.ts'
 import { type Commutator, followedAngle } from './commutator.ts'
 import { type Pen, penOn } from './commutator-pen.ts'
 import { type CommutatorMoment, type RoundContent, drawRound } from './commutator-picture.ts'

@@ -13,8 +13,8 @@ import { attachCloseUp } from './close-up-surface.ts'
 import { touchWords, wormPlay } from './contact-words.ts'
 import { MeshActions } from './MeshActions.tsx'
 import { keepSign } from '../panel/panels.ts'
-import { Slider } from './Slider.tsx'
-import { Switch } from './Switch.tsx'
+import { Slider } from '../panel/Slider.tsx'
+import { Switch } from '../panel/Switch.tsx'
 import { newTouching } from './touching.ts'
 
 interface MeshChosen {
@@ -120,7 +120,7 @@ const SIDES: readonly { readonly side: Side; readonly label: string }[] = [
 
 function Sides({ side, onSide }: { readonly side: Side; readonly onSide: (side: Side) => void }) {
   return (
-    <div className="close-up-sides" role="group" aria-label="Which mesh">
+    <div className="panel-choice close-up-sides" role="group" aria-label="Which mesh">
       {SIDES.map((each) => (
         <button
           key={each.side}

@@ -4,7 +4,7 @@ import { useMachine, useView, useWorkshop } from '../frame/workshop.ts'
 import { quantityText } from '../instrument/reading-text.ts'
 import { MarkSign } from '../instrument/MarkSign.tsx'
 import type { ForceLoads, Support } from '../store/view.ts'
-import { Choice } from './Choice.tsx'
+import { Choice } from '../panel/Choice.tsx'
 import { ForcePicture } from './ForcePicture.tsx'
 import {
   type ForceRow,
@@ -16,7 +16,7 @@ import {
   oneBearingWords,
 } from './forces.ts'
 import { keepSign } from '../panel/panels.ts'
-import { Switch } from './Switch.tsx'
+import { Switch } from '../panel/Switch.tsx'
 import { useForces } from './use-forces.ts'
 import './gears.css'
 

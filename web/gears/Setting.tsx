@@ -13,10 +13,10 @@ import { IDEAL, type Misplacement, type View } from '../store/view.ts'
 import { Fact } from './ContactFacts.tsx'
 import { drawPattern, readPatternColours } from './pattern-picture.ts'
 import { backlashWords, leavingSide, micrometres, patternWords } from './setting-words.ts'
-import { repaintOn } from './repaint.ts'
+import { repaintOn } from '../panel/repaint.ts'
 import { lookFrom } from '../panel/stage-look.ts'
-import { Slider } from './Slider.tsx'
-import { Switch } from './Switch.tsx'
+import { Slider } from '../panel/Slider.tsx'
+import { Switch } from '../panel/Switch.tsx'
 
 interface Way {
   readonly key: keyof Misplacement
@@ -55,7 +55,7 @@ const amountWords = (value: number, { unit, more, less }: Way): string =>
 export function Setting({ side }: { readonly side: Side }) {
   const [open, setOpen] = useState(false)
   return (
-    <details className="gear-more" onToggle={(event) => setOpen(event.currentTarget.open)}>
+    <details className="gear-more panel-more" onToggle={(event) => setOpen(event.currentTarget.open)}>
       <summary>When it is not set right</summary>
       {open && <SettingBody side={side} />}
     </details>

@@ -2,7 +2,7 @@
 import type { Frame } from '../frame/frame-state.ts'
 import { type CloseUp, PIXELS_A_MM } from './close-up.ts'
 import { type CloseUpPen, closeUpPen, drawCloseUp, readCloseUpColours } from './close-up-picture.ts'
-import { repaintOn } from './repaint.ts'
+import { repaintOn } from '../panel/repaint.ts'
 import { type Touching, followFrame } from './touching.ts'
 
 export interface CloseUpContent {

@@ -1,6 +1,6 @@
 /** What to print, and with how much room between the teeth. */
 import type { GearNumbers } from '../../sim/gear/gear-numbers.ts'
-import { Choice } from '../gears/Choice.tsx'
+import { Choice } from '../panel/Choice.tsx'
 import { LengthField } from './LengthField.tsx'
 import { boreLimits, clearanceLimits } from './print-order.ts'
 import { WHAT_WORDS } from './print-words.ts'

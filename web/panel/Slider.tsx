@@ -1,4 +1,6 @@
 /** A number by hand, with its words beside it. */
+import './controls.css'
+
 interface SliderProps {
   readonly label: string
   readonly least: number
@@ -12,9 +14,9 @@ interface SliderProps {
 
 export function Slider({ label, least, most, step, value, text, onChange }: SliderProps) {
   return (
-    <label className="gear-slider">
+    <label className="panel-slider">
       <span>{label}</span>
-      <span className="gear-slider-text">{text}</span>
+      <span className="panel-slider-text">{text}</span>
       <input
         type="range"
         aria-label={label}

@@ -1,4 +1,6 @@
 /** One of a few, as buttons beside each other. */
+import './controls.css'
+
 interface ChoiceProps<Value extends string> {
   readonly label: string
   readonly choices: readonly { readonly value: Value; readonly label: string }[]
@@ -16,7 +18,7 @@ export function Choice<Value extends string>({
 }: ChoiceProps<Value>) {
   return (
     <div
-      className="gear-choice"
+      className="panel-choice"
       role="group"
       aria-label={label}
       style={{ gridTemplateColumns: `repeat(${columns ?? choices.length}, minmax(0, 1fr))` }}
