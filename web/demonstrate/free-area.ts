@@ -9,10 +9,13 @@ const strip = (): boolean =>
   matchMedia('(min-width: 768px) and (max-width: 1199px)').matches &&
   document.querySelector('.app[data-large="true"]') === null
 
+/** On a phone all of it stands below the stage, or goes by behind it where the stage stays in sight. */
+const below = (): boolean => matchMedia('(max-width: 767px)').matches
+
 /** Elements marked data-covers="left" and so on, where they overlap the stage. */
 function measure(): FreeArea {
   const stage = document.querySelector('.stage')?.getBoundingClientRect()
-  if (!stage) return NONE
+  if (!stage || below()) return NONE
   const area = { ...NONE }
   for (const element of document.querySelectorAll<HTMLElement>('[data-covers]')) {
     const box = element.getBoundingClientRect()

@@ -1,4 +1,4 @@
-/** One stop on the power's way: what happens, its numbers, its wave, what is lost, what can hurt. */
+/** One stop on the power's way: what happens, its numbers, what is lost, what can hurt, and its wave. */
 import { useMachine } from '../frame/workshop.ts'
 import type { Situation } from '../instrument/situation.ts'
 import { useNowText, useReadout, useSteady, useSteadySituation } from '../instrument/use-reading.ts'
@@ -19,13 +19,13 @@ export function PowersWayStop({ stop }: { readonly stop: WayStop }) {
         <p>{stop.happens}</p>
       </div>
       <Numbers stop={stop.stop} steady={steady} />
-      {lanes.length > 0 && <PowersWayWave lanes={lanes} />}
       <Loss stop={stop.stop} steady={steady} />
       {stop.caution && (
         <p className="powers-way-caution">
           <b>Caution.</b> {stop.caution}
         </p>
       )}
+      {lanes.length > 0 && <PowersWayWave lanes={lanes} />}
     </>
   )
 }

@@ -16,7 +16,7 @@ export function PowersWayWave({ lanes }: PowersWayWaveProps) {
   return typeof moment === 'string' ? null : <Wave lanes={lanes} moment={moment} />
 }
 
-const HEIGHT = 148
+const HEIGHT = 180
 
 function Wave({ lanes, moment }: PowersWayWaveProps & { readonly moment: Moment }) {
   const [box, width] = useWidth<HTMLDivElement>()

@@ -60,7 +60,7 @@ const standBox = ({ x, z, width, height, length }: Stand, foot: number): Box => 
 function sourceBox({ electric, crank, tray }: Layout): Box {
   const plug = electric?.plug
   if (plug) {
-    const half = 0.8 * plug.length
+    const half = 1.4 * plug.length
     return [plug.x, plug.y, plug.z, half, half, 1.6 * half]
   }
   const z = crank?.z ?? tray.back
