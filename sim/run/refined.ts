@@ -1,5 +1,6 @@
 import type { Drive } from '../drive/drive.ts'
 import type { DriveInput } from '../drive/input.ts'
+import type { OperatingPoint } from '../drive/operating-point.ts'
 import { operatingPoint } from '../drive/operating-point.ts'
 import { extreme } from '../electric/steady-network.ts'
 import { SPEED } from '../electric/wave-network.ts'
@@ -18,7 +19,7 @@ export interface RefinedPoint {
   readonly speed: number
   /** From the least to the greatest speed over the mean; 0 at rest */
   readonly ripple: number
-  /** Whether the ripple is more than cycle means at a speed that stands still can stand for */
+  /** Whether cycle means at a speed that stands still are too far from this, or the ripple too much for them */
   readonly isNeeded: boolean
   /** Motor current: mean of its size, r.m.s. [A] */
   readonly currentMean: number
@@ -38,6 +39,8 @@ export interface RefinedPoint {
 
 /** Ripple above which cycle means at a frozen speed no longer agree with the waveform: design choice, measured. */
 export const MOST_RIPPLE = 0.08
+/** How far cycle means may be off, of the ripple, of the currents and of the power: design choice. */
+const MOST_OFF = { speed: 0.2, current: 5e-3, power: 8e-3 }
 
 const TOLERANCE = 1e-10
 const MET = 1e-12
@@ -59,7 +62,7 @@ export function refinedPoint(drive: Drive, input: DriveInput): RefinedPoint | nu
   const search = newSpeedSearch(drive, input)
   if (!Number.isFinite(search.period)) return null
   findSpeed(search, input.sense * averaged.speed)
-  return pointOf(search)
+  return pointOf(search, averaged)
 }
 
 interface SpeedSearch {
@@ -138,15 +141,14 @@ function findSpeed(search: SpeedSearch, guess: number): void {
     tryAt(search, search.run.y[SPEED])
 }
 
-function pointOf(search: SpeedSearch): RefinedPoint {
+function pointOf(search: SpeedSearch, averaged: OperatingPoint): RefinedPoint {
   const { run, period, map } = search
   const { y } = run
   const speed = y[at.ANGLE]! / period
   const ripple = speed === 0 ? 0 : (search.high - search.low) / Math.abs(speed)
-  return {
+  const point = {
     speed: run.input.sense * speed + 0,
     ripple,
-    isNeeded: ripple > MOST_RIPPLE,
     currentMean: y[at.CURRENT_INTEGRAL]! / period,
     currentRms: Math.sqrt(y[at.CURRENT_SQUARE]! / period),
     sourceRms: Math.sqrt(y[at.SOURCE_SQUARE]! / period),
@@ -156,4 +158,16 @@ function pointOf(search: SpeedSearch): RefinedPoint {
     currentMiss: map.search.worst,
     run,
   }
+  return { ...point, isNeeded: ripple > MOST_RIPPLE || !areNear(averaged, point) }
+}
+
+const isNear = (a: number, b: number, part: number): boolean => Math.abs(a - b) <= part * Math.abs(b)
+
+function areNear({ speed, reading }: OperatingPoint, point: Omit<RefinedPoint, 'isNeeded'>): boolean {
+  return (
+    isNear(speed, point.speed, MOST_OFF.speed * point.ripple + NEARLY_MET) &&
+    isNear(reading.currentMean, point.currentMean, MOST_OFF.current) &&
+    isNear(reading.currentRms, point.currentRms, MOST_OFF.current) &&
+    isNear(reading.inputPower, point.inputPower, MOST_OFF.power)
+  )
 }

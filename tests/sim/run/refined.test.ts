@@ -10,6 +10,7 @@ import { steadyWave } from '../../../sim/run/waveform-steady.ts'
 import { CAPACITOR } from '../../../sim/electric/wave-network.ts'
 import { ANGLE } from '../../../sim/run/waveform-state.ts'
 import { bootCleaner, classroomModel, cordWinder, ventOpener } from '../../support/machines.ts'
+import { smoothed } from '../../support/other-machines.ts'
 import { near, relativelyNear } from '../../support/near.ts'
 
 const both = (setting: number, load: number) => ({
@@ -40,6 +41,31 @@ test.each(rows)('both levels agree as far as the ripple lets them: %s', (...row)
   relativelyNear(fine.currentMean, means.reading.currentMean, 5e-3)
   relativelyNear(fine.currentRms, means.reading.currentRms, 5e-3)
   relativelyNear(fine.inputPower, means.reading.inputPower, 8e-3)
+})
+
+test.each([
+  ['boot cleaner', bootCleaner],
+  ['vent opener', ventOpener],
+  ['cord winder', cordWinder],
+])('both levels agree at every setting and load of the %s, unless its ripple is too much', (_, machine) => {
+  const drive = compileDrive(machine)
+  for (const setting of machine.control.steps.keys())
+    for (const [leftLoad, rightLoad] of [
+      [0, 0],
+      [1, 0],
+      [1, 1],
+    ] as const) {
+      const fine = refinedPoint(drive, { ...firstInput(), setting, leftLoad, rightLoad })!
+      expect(fine.isNeeded).toBe(fine.ripple > 0.08)
+    }
+})
+
+test('where a capacitor and the speed swing together, cycle means are no longer enough at any ripple', () => {
+  const fine = refinedPoint(compileDrive(smoothed), both(4, 0))!
+  const { currentRms } = operatingPoint(compileDrive(smoothed), both(4, 0))!.reading
+  expect(fine.ripple).toBeLessThan(0.08)
+  expect(Math.abs(fine.currentRms / currentRms - 1)).toBeGreaterThan(5e-3)
+  expect(fine.isNeeded).toBe(true)
 })
 
 test.each([
