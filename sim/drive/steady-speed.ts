@@ -1,3 +1,4 @@
+import type { Circuit } from '../electric/circuit.ts'
 import { lastPlace } from '../gear/last-place.ts'
 import type { Curve } from '../numeric/brent.ts'
 import { brent } from '../numeric/brent.ts'
@@ -14,6 +15,8 @@ const MOST_DOUBLINGS = 23
 /** A series motor knows no such end, but 2^17 rad/s, over a million turns a minute, no rotor holds together. */
 const MOST_SERIES_DOUBLINGS = 17
 const SLICES = 64
+/** Where there is one meeting alone, slices only keep its search away from standstill, which takes longest to solve. */
+const FEW_SLICES = 4
 
 /**
  * Where speed settles from standstill, in the commanded frame [rad/s]; infinite where nothing stops its rise. Solves
@@ -65,20 +68,31 @@ function highestPower(drive: Drive, input: DriveInput): number {
   return square / (4 * (source.resistance + (inSeries ? winding.resistance : 0)))
 }
 
+/**
+ * Whether what is left over can only fall as the speed rises, so that torque and demand meet once: a motor with
+ * magnets, and meshes that a driving load does not bind.
+ */
+const meetsOnce = (drive: Drive, motion: number, circuit: Circuit | undefined): boolean =>
+  motion > 0 && drive.backwardEfficiency >= 0 && circuit?.winding.kind === 'permanent-magnet'
+
 /** The highest speed at which torque and demand meet: bracketed by doubling, looked for from above, closed in. */
 function outermostRest(drive: Drive, input: DriveInput, motion: number): number {
   const curve: Curve = { at: (size) => surplus(drive, input, motion, size) }
-  let high = 1
+  const circuit = drive.circuits[input.setting]
+  const once = meetsOnce(drive, motion, circuit)
+  // From E = k w on, the crest of the source drives no current.
+  let high = once && circuit ? circuit.source.emf / circuit.winding.emfConstant : 1
   let short = curve.at(high)
-  const isSeries = drive.circuits[input.setting]?.winding.kind === 'universal'
+  const isSeries = circuit?.winding.kind === 'universal'
   const most = isSeries ? MOST_SERIES_DOUBLINGS : MOST_DOUBLINGS
   for (let i = 0; i < most && short > 0; i++) {
     high *= 2
     short = curve.at(high)
   }
   if (short > 0) return Infinity
-  const slice = high / SLICES
-  for (let n = SLICES - 1; n >= 0; n--) {
+  const slices = once ? FEW_SLICES : SLICES
+  const slice = high / slices
+  for (let n = slices - 1; n >= 0; n--) {
     const low = n * slice
     const over = curve.at(low)
     if (over > 0 && short < 0) return brent(curve, low, high, over, short, 0)
