@@ -3,6 +3,7 @@ import type { DriveInput } from '../drive/input.ts'
 import { demandTorque, loadMeshes, takeInput } from '../drive/motion.ts'
 import { newReading, readAt } from '../drive/reading.ts'
 import { solveTorque } from '../drive/torque.ts'
+import { lastPlace } from '../gear/last-place.ts'
 import type { Curve } from '../numeric/brent.ts'
 import { brent } from '../numeric/brent.ts'
 import { chartSpeed } from './chart-speed.ts'
@@ -120,7 +121,10 @@ function findCrossings(
     const before = torque[i - 1]! - demand[i - 1]!
     const after = torque[i]! - demand[i]!
     if (before > 0 === after > 0) continue
-    const at = brent(curve, speed[i - 1]!, speed[i]!, before, after, 0)
+    const at =
+      after === 0
+        ? lastPlace(speed[i - 1]!, speed[i]!, (w) => curve.at(w) > 0)
+        : brent(curve, speed[i - 1]!, speed[i]!, before, after, 0)
     found.push({ speed: at, torque: demandAt(drive, input, at, 1), isStable: before > 0 })
   }
   return found

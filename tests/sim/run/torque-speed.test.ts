@@ -3,6 +3,7 @@ import { compileDrive } from '../../../sim/drive/drive.ts'
 import { firstInput } from '../../../sim/drive/input.ts'
 import { operatingPoint } from '../../../sim/drive/operating-point.ts'
 import { torqueSpeedCurve, torqueSpeedCurves } from '../../../sim/run/torque-speed.ts'
+import { directCurrentMachine } from '../../support/direct-current.ts'
 import { bootCleaner, cordWinder, ventOpener } from '../../support/machines.ts'
 import { near, relativelyNear } from '../../support/near.ts'
 
@@ -34,6 +35,13 @@ test('with magnets the curve ends where the current does', () => {
   const limited = torqueSpeedCurve(compileDrive(ventOpener), input, 11).torque
   expect(limited[0]!).toBeLessThan(0.8 * torque[0]!)
   expect(limited.slice(4)).toEqual(torque.slice(4))
+})
+
+test('without any friction the crossing is where the current ends, as where it settles', () => {
+  const drive = compileDrive(directCurrentMachine({ voltage: 40, resistance: 0.8, constant: 0.38 }))
+  const { crossings } = torqueSpeedCurve(drive, firstInput(), 7, 200)
+  relativelyNear(crossings[0]!.speed, 40 / 0.38, 1e-12)
+  relativelyNear(operatingPoint(drive, firstInput())!.speed, 40 / 0.38, 1e-12)
 })
 
 test('all settings share one axis, a higher one above a lower one, and come one by one', () => {
