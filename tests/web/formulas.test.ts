@@ -15,7 +15,7 @@ import {
 } from '../../web/instrument/formulas.ts'
 import { figureOf } from '../../web/instrument/reading-text.ts'
 import { type Situation, situationOf } from '../../web/instrument/situation.ts'
-import { firstBench } from '../../web/store/bench.ts'
+import { firstBench, isReversible } from '../../web/store/bench.ts'
 import { demoMachines } from '../support/machines.ts'
 import { otherMachines } from '../support/other-machines.ts'
 
@@ -25,7 +25,10 @@ interface Set {
   readonly rightLoad: number
   readonly winding?: number
   readonly magnet?: number
+  readonly sense?: 1 | -1
+  readonly jammed?: 'left'
 }
+const FIRST: Set = { setting: 0, leftLoad: 0, rightLoad: 0 }
 
 function running(machine: Machine, { winding = 20, magnet = 20, ...set }: Set): Situation {
   const drive = compileDrive(machine, { winding, magnet })
@@ -37,7 +40,7 @@ function running(machine: Machine, { winding = 20, magnet = 20, ...set }: Set): 
 const everyChain: [string, Situation][] = [...demoMachines, ...otherMachines].flatMap(
   (machine): [string, Situation][] => {
     const last = machine.control.steps.length - 1
-    const cold = running(machine, { setting: 0, leftLoad: 0, rightLoad: 0 })
+    const cold = running(machine, FIRST)
     const set = { setting: last, leftLoad: 0, rightLoad: machine.outputs.loads.length > 1 ? 1 : 0 }
     const warmth = machine.motor ? { winding: 92, magnet: 55 } : {}
     return [
@@ -114,6 +117,25 @@ test.each(everyChain)('numbers as they are put in come to what is shown: %s', (n
     const digit =
       10 ** (Math.floor(Math.log10(Math.abs(value) || 1)) - (row.unit.match(/r\/min|^V$/) ? 3 : 2))
     expect(Math.abs(own - shown), `${id}: ${own} for ${shown}`).toBeLessThanOrEqual(0.75 * digit)
+  }
+})
+
+/** Moments in which some laws of running do not hold: jammed, and driven back by what it lifted. */
+const oddMoments: [string, Situation][] = [...demoMachines, ...otherMachines].flatMap(
+  (machine): [string, Situation][] => {
+    const jammed = running(machine, { ...FIRST, jammed: 'left' })
+    const reversed = running(machine, { ...FIRST, sense: -1 })
+    return [
+      [`${machine.name}, jammed`, jammed],
+      ...(isReversible(machine) ? [[`${machine.name}, reversed`, reversed] as [string, Situation]] : []),
+    ]
+  },
+)
+
+test.each(oddMoments)('a formula that does not give what is shown says why: %s', (_name, situation) => {
+  for (const { id, row, byFormula } of rowsOf(situation)) {
+    if (!byFormula && !row.lawOnly)
+      expect([id, row.holds ?? 'none']).toEqual([id, expect.stringMatching(/\.$/)])
   }
 })
 

@@ -64,6 +64,7 @@ const ideal = (side: 'left' | 'right') =>
     unit: 'N m',
     right: product(idealTotal, fraction(side === 'left' ? 'TL' : 'TR', sum('TL', 'TR'))),
     source: SHARE,
+    holds: 'Without any load there is nothing to share.',
     reading: ({ reading }) => (side === 'left' ? reading.idealLeft : reading.idealRight),
   }) satisfies FormulaRow
 
@@ -96,6 +97,7 @@ export const MOTION_FORMULAS = {
     unit: 'W',
     right: product('Tw', 'omega'),
     source: MECHANICS,
+    holds: 'While the worm stands there is none.',
     reading: wormPower,
   },
   motorPower: {
@@ -124,6 +126,7 @@ export const MOTION_FORMULAS = {
     unit: '%',
     right: product(100, fraction(sum('PL', 'PR'), 'P')),
     source: 'What comes out over what goes in. Definition.',
+    holds: 'While loads drive the wheels, or nothing goes in, there is none.',
     reading: ({ reading }) => 100 * reading.efficiency,
   },
 } satisfies Record<string, FormulaRow>

@@ -2,7 +2,9 @@
 import { useMemo } from 'react'
 import { useStore } from 'zustand'
 import type { OperatingPoint } from '../../sim/drive/operating-point.ts'
-import { steadyNow, useBench, useMachine, useWorkshop } from '../frame/workshop.ts'
+import type { Reading } from '../../sim/drive/reading.ts'
+import { steadyNow } from '../frame/steady.ts'
+import { useBench, useMachine, useWorkshop } from '../frame/workshop.ts'
 import type { Readout } from '../store/readout.ts'
 import { type Situation, situationOf } from './situation.ts'
 
@@ -22,6 +24,10 @@ export function useSteady(): OperatingPoint | null {
     [frame, machine, bench],
   )
 }
+
+/** While the machine turns by itself, of this moment; else of steady running, null where that is not computed. */
+export const useNowOrSteady = (steady: OperatingPoint | null): Reading | null =>
+  useReadout((now) => (now.motion === 'running' ? now.reading : (steady?.reading ?? null)))
 
 /** A text about the reading of this moment. */
 export function useNowText(text: (situation: Situation, readout: Readout) => string): string {
