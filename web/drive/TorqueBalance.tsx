@@ -3,9 +3,10 @@ import { useMemo, useRef } from 'react'
 import { ChartActions } from '../chart/ChartActions.tsx'
 import type { Column } from '../chart/table.ts'
 import { useWidth } from '../chart/use-width.ts'
-import { steadyNow, useBench, useMachine, useWorkshop } from '../frame/workshop.ts'
+import { steadyNow } from '../frame/steady.ts'
+import { useBench, useMachine, useWorkshop } from '../frame/workshop.ts'
 import { quantityText, ratioFigure } from '../instrument/reading-text.ts'
-import { useReadout, useSteady } from '../instrument/use-reading.ts'
+import { useNowOrSteady, useReadout, useSteady } from '../instrument/use-reading.ts'
 import { type Balance, type OtherBalance, balance } from './torque-balance.ts'
 import { TorqueBars } from './TorqueBars.tsx'
 import { TorqueTable } from './TorqueTable.tsx'
@@ -25,7 +26,7 @@ function useBalances(): Balances {
   const steady = useSteady()
   const { drive } = frame
   const running = useReadout(({ motion }) => motion === 'running')
-  const reading = useReadout((now) => (now.motion === 'running' ? now.reading : (steady?.reading ?? null)))
+  const reading = useNowOrSteady(steady)
   const other = useMemo(() => {
     const { loads } = machine.outputs
     if (loads.length < 2) return null

@@ -2,7 +2,8 @@
 import { useEffect, useMemo, useState } from 'react'
 import type { Drive } from '../../sim/drive/drive.ts'
 import type { Reading } from '../../sim/drive/reading.ts'
-import { type Workshop, steadyNow, useBench, useWorkshop } from '../frame/workshop.ts'
+import { steadyNow } from '../frame/steady.ts'
+import { type Workshop, useBench, useWorkshop } from '../frame/workshop.ts'
 import type { Bench } from '../store/bench.ts'
 import { type BrushFigures, type BrushedMachine, brushFigures } from './brushes-state.ts'
 

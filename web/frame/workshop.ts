@@ -3,10 +3,10 @@ import { createContext, useContext } from 'react'
 import { useStore } from 'zustand'
 import { type Drive, compileDrive } from '../../sim/drive/drive.ts'
 import { firstInput } from '../../sim/drive/input.ts'
-import { type OperatingPoint, operatingPoint } from '../../sim/drive/operating-point.ts'
+import { operatingPoint } from '../../sim/drive/operating-point.ts'
 import type { Machine } from '../../sim/machine/machine.ts'
 import { createAnnouncer } from '../store/announce.ts'
-import { type Bench, benchFor, countablePace, createBench } from '../store/bench.ts'
+import { type Bench, benchFor, countablePace, createBench, inputOf } from '../store/bench.ts'
 import { createDocument, useDocument } from '../store/document.ts'
 import { createPrediction } from '../store/prediction.ts'
 import { createReadout } from '../store/readout.ts'
@@ -41,14 +41,7 @@ export function createWorkshop(machine: Machine, theme: Theme) {
   const applyBench = (next: Bench, before?: Bench) => {
     if (before && (next.winding !== before.winding || next.magnet !== before.magnet))
       changeDrive(frame, driveAt(document.store.getState().machine, next))
-    Object.assign(frame.input, {
-      setting: next.setting,
-      connected: next.pluggedIn,
-      sense: next.sense,
-      leftLoad: next.leftLoad,
-      rightLoad: next.rightLoad,
-      jammed: next.jammed,
-    })
+    Object.assign(frame.input, inputOf(next))
     frame.pace = next.pace
     copyReading()
   }
@@ -77,17 +70,6 @@ export function paceFor(machine: Machine): number {
   const fastest = operatingPoint(drive, { ...firstInput(), setting: drive.steps - 1 })
   return countablePace((fastest?.speed ?? 0) / (2 * Math.PI))
 }
-
-/** Steady running as the bench is set now; null where it is not computed. */
-export const steadyNow = (drive: Drive, bench: Bench): OperatingPoint | null =>
-  operatingPoint(drive, {
-    setting: bench.setting,
-    connected: true,
-    sense: bench.sense,
-    leftLoad: bench.leftLoad,
-    rightLoad: bench.rightLoad,
-    jammed: bench.jammed,
-  })
 
 const WorkshopContext = createContext<Workshop | null>(null)
 export const WorkshopProvider = WorkshopContext.Provider

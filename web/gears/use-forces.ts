@@ -1,7 +1,8 @@
 /** The forces for the loads that are chosen. */
 import { useMemo } from 'react'
 import { machineLayout } from '../../sim/pose/layout.ts'
-import { steadyNow, useBench, useMachine, useView, useWorkshop } from '../frame/workshop.ts'
+import { steadyNow } from '../frame/steady.ts'
+import { useBench, useMachine, useView, useWorkshop } from '../frame/workshop.ts'
 import { type WormForces, bearingsAt, sharedTorques, startingTorque, wormForces } from './forces.ts'
 
 export interface ForcesNow {
