@@ -13,6 +13,7 @@ import { type HandStep, handTurn, turnOrStop, zeroCounts } from '../demonstrate/
 import { hold } from '../frame/frame.ts'
 import { type Workshop, useWorkshop } from '../frame/workshop.ts'
 import { WAYS } from '../store/view.ts'
+import { typing } from '../instrument/typing.ts'
 
 const STEPS: Readonly<Record<string, HandStep>> = {
   Digit1: 'wheel',
@@ -41,9 +42,6 @@ const ACTIONS: Readonly<Record<string, Action>> = {
   arrowright: (workshop) => handTurn(workshop, 'degree', 1),
   arrowleft: (workshop) => handTurn(workshop, 'degree', -1),
 }
-
-const typing = (target: EventTarget | null): boolean =>
-  target instanceof HTMLElement && target.closest('input, select, textarea, dialog, [role="slider"]') !== null
 
 const pressing = (target: EventTarget | null): boolean =>
   target instanceof HTMLElement && target.closest('button, a, summary') !== null

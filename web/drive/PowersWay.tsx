@@ -6,6 +6,7 @@ import type { PowerStop } from '../store/view.ts'
 import { PowersWayStop } from './PowersWayStop.tsx'
 import { type WayStop, powersWay, stopFrom } from './powers-way.ts'
 import './powers-way.css'
+import { typing } from '../instrument/typing.ts'
 
 /** The parts have to be together and the case open to the eye. */
 const light = ({ view }: Workshop, lit: PowerStop | null): void =>
@@ -24,9 +25,6 @@ const STEPS: Readonly<Record<string, 1 | -1>> = {
   ArrowUp: -1,
   PageUp: -1,
 }
-
-const typing = (target: EventTarget | null): boolean =>
-  target instanceof HTMLElement && target.closest('input, select, textarea, dialog, [role="slider"]') !== null
 
 export function PowersWay() {
   const workshop = useWorkshop()
