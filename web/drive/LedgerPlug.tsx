@@ -4,7 +4,7 @@ import type { Reading } from '../../sim/drive/reading.ts'
 import type { Machine } from '../../sim/machine/machine.ts'
 import { useMachine } from '../frame/workshop.ts'
 import { type Unit, quantityText } from '../instrument/reading-text.ts'
-import { useReadout } from '../instrument/use-reading.ts'
+import { useNowOrSteady } from '../instrument/use-reading.ts'
 
 interface PlugFact {
   readonly name: string
@@ -27,7 +27,7 @@ const BATTERY: readonly PlugFact[] = [VOLTAGE, CURRENT, REAL]
 export function LedgerPlug({ steady }: { readonly steady: OperatingPoint | null }) {
   const supply = useMachine((machine) => machine.supply.kind)
   const words = useMachine(plugWords)
-  const reading = useReadout((now) => (now.motion === 'running' ? now.reading : (steady?.reading ?? null)))
+  const reading = useNowOrSteady(steady)
   if (supply === 'crank' || !reading) return null
   const facts = supply === 'mains' ? MAINS : BATTERY
   return (

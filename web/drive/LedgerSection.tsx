@@ -5,7 +5,7 @@ import { ChartActions } from '../chart/ChartActions.tsx'
 import type { Column } from '../chart/table.ts'
 import { useWidth } from '../chart/use-width.ts'
 import { useMachine } from '../frame/workshop.ts'
-import { useReadout } from '../instrument/use-reading.ts'
+import { useNowOrSteady, useReadout } from '../instrument/use-reading.ts'
 import { fullWidth } from './ledger-flow.ts'
 import { ledgerHeadline, ledgerReason, ledgerSum } from './ledger-words.ts'
 import { type Ledger, ledger } from './ledger.ts'
@@ -16,7 +16,7 @@ import { LedgerTable } from './LedgerTable.tsx'
 export function LedgerSection({ steady }: { readonly steady: OperatingPoint | null }) {
   const machine = useMachine((now) => now)
   const running = useReadout(({ motion }) => motion === 'running')
-  const reading = useReadout((now) => (now.motion === 'running' ? now.reading : (steady?.reading ?? null)))
+  const reading = useNowOrSteady(steady)
   const settled = useMemo(() => (steady ? ledger(machine, steady.reading) : null), [machine, steady])
   if (!reading)
     return <p>Steady running is not computed here. Turn the machine to see where its power goes.</p>

@@ -6,7 +6,6 @@ import type { HeatingRun } from '../../sim/run/heating.ts'
 import { useBench, useMachine } from '../frame/workshop.ts'
 import type { HeatingOrder, Settled, SettledOrder } from '../run-work/orders.ts'
 import { type RunControl, useRun } from '../run-work/use-run.ts'
-import type { Bench } from '../store/bench.ts'
 
 /** Minutes on and off by turns */
 export interface DutyMinutes {
@@ -25,7 +24,13 @@ export const THROUGHOUT: HeatWays = { fanCools: true, duty: null, protectionActs
 export const MINUTE = 60 // [s]
 
 /** As set, and under power whether or not the plug is in at this moment. */
-export const poweredInput = ({ setting, sense, leftLoad, rightLoad, jammed }: Bench): DriveInput => ({
+export const poweredInput = ({
+  setting,
+  sense,
+  leftLoad,
+  rightLoad,
+  jammed,
+}: Omit<DriveInput, 'connected'>): DriveInput => ({
   setting,
   connected: true,
   sense,
@@ -93,14 +98,9 @@ export function useSettled(): AllSettled {
     () => ({
       kind: 'settled',
       machine,
-      inputs: machine.control.steps.map((_, setting) => ({
-        setting,
-        connected: true,
-        sense,
-        leftLoad,
-        rightLoad,
-        jammed,
-      })),
+      inputs: machine.control.steps.map((_, setting) =>
+        poweredInput({ setting, sense, leftLoad, rightLoad, jammed }),
+      ),
     }),
     [machine, sense, leftLoad, rightLoad, jammed],
   )

@@ -3,11 +3,11 @@ import { useEffect, useMemo, useState } from 'react'
 import type { Warmth } from '../../sim/drive/circuits.ts'
 import type { Drive } from '../../sim/drive/drive.ts'
 import type { DriveInput } from '../../sim/drive/input.ts'
-import { settling } from '../../sim/drive/operating-point.ts'
 import type { Machine } from '../../sim/machine/machine.ts'
+import { settlingNow } from '../frame/steady.ts'
 import { type Workshop, useBench, useMachine, useWorkshop } from '../frame/workshop.ts'
 import { useReadout } from '../instrument/use-reading.ts'
-import type { Bench } from '../store/bench.ts'
+import { inputOf } from '../store/bench.ts'
 
 export interface Moment {
   readonly machine: Machine
@@ -37,17 +37,6 @@ const EVERY = 200
 const SAME = 2e-4
 /** A speed this near to the settled one is it: cycle means and waveform differ by about as much. Our choice. */
 const SETTLED = 1e-3
-
-export const inputOf = (bench: Bench): DriveInput => ({
-  setting: bench.setting,
-  connected: bench.pluggedIn,
-  sense: bench.sense,
-  leftLoad: bench.leftLoad,
-  rightLoad: bench.rightLoad,
-  jammed: bench.jammed,
-})
-
-export const warmthOf = ({ winding, magnet }: Bench): Warmth => ({ winding, magnet })
 
 /** A sentence where the drive is not computed, or does not settle and does not run. */
 export function useMoment(): Moment | string {
@@ -81,7 +70,7 @@ const CRANKED =
 /** Plugged in, whether it is or not [rad/s]; or why there is none */
 function steadySpeed(drive: Drive, input: DriveInput): number | string {
   if (drive.circuits.length === 0) return CRANKED
-  const { point, reason } = settling(drive, { ...input, connected: true })
+  const { point, reason } = settlingNow(drive, { ...input, connected: true })
   return point ? point.speed : reason
 }
 

@@ -1,5 +1,7 @@
 /** What is set at the bench: kept with the link and the autosave, but not part of the machine and not undone. */
 import { createStore } from 'zustand/vanilla'
+import type { Warmth } from '../../sim/drive/circuits.ts'
+import type { DriveInput } from '../../sim/drive/input.ts'
 import type { Machine } from '../../sim/machine/machine.ts'
 
 export interface Bench {
@@ -36,6 +38,18 @@ export const firstBench: Bench = {
 }
 
 export const createBench = () => createStore<Bench>(() => firstBench)
+
+/** As the drive takes it. */
+export const inputOf = (bench: Bench): DriveInput => ({
+  setting: bench.setting,
+  connected: bench.pluggedIn,
+  sense: bench.sense,
+  leftLoad: bench.leftLoad,
+  rightLoad: bench.rightLoad,
+  jammed: bench.jammed,
+})
+
+export const warmthOf = ({ winding, magnet }: Bench): Warmth => ({ winding, magnet })
 
 /** Alternating current has no poles to swap, and a series motor turns the same way with either. */
 export const isReversible = ({ supply, motor }: Machine): boolean =>
