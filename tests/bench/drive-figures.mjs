@@ -83,8 +83,8 @@ function peerNotes({ smooth, bridge }) {
 
 const frameNotes = ({ frames }) =>
   frames.map(
-    ({ what, median, longest, firstLongest }) =>
-      `a frame of the drive, ${what}: median ${time(median)}, longest ${time(longest)}, while all was new ${time(firstLongest)}`,
+    ({ what, median, longest, firstLongest, firstLate }) =>
+      `a frame of the drive, ${what}: median ${time(median)}, longest ${time(longest)}, while all was new ${time(firstLongest)}, ${firstLate} of them late for the screen`,
   )
 
 const timeNotes = ({ times }) =>

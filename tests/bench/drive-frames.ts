@@ -11,6 +11,8 @@ import { part } from './times.ts'
 const STEP = 1 / 240
 const STEPS_A_FRAME = 4
 const FRAMES = 18_000
+/** [ms] */
+const SCREEN_FRAME = 1000 / 60
 /** Ten seconds of model time, the last quarter unplugged; then the next setting */
 const ROUND = 600
 const PLUGGED_IN = 450
@@ -65,6 +67,7 @@ function figuresOf(what: string, machine: Machine) {
     most: part(later, 0.99),
     longest: part(later, 1),
     firstLongest: part(first, 1),
+    firstLate: first.filter((time) => time > SCREEN_FRAME).length,
     garbage: garbageOf(frame),
   }
 }
