@@ -78,6 +78,8 @@ export interface Drive {
 
 const KG_M2 = 1e-4 // of 1 kg cm2
 const KILO = 1e3
+/** At which a reactance is described [Hz]; it goes with the frequency. */
+const DESCRIBED_FREQUENCY = 50
 
 /** Throws on numbers that are not finite, which the checks of a machine never let through. */
 export function compileDrive(machine: Machine, warmth: Warmth = DESCRIBED_WARMTH): Drive {
@@ -163,7 +165,8 @@ function compilePrimaries(machine: Machine): readonly Primary[] {
     turnsRatio: turnsRatio(machine, tap),
     emf: supply.voltage / turnsRatio(machine, tap),
     coreCurrent: supply.voltage / (transformer.coreResistance * KILO),
-    magnetisingCurrent: supply.voltage / (transformer.magnetisingReactance * KILO),
+    magnetisingCurrent:
+      (supply.voltage * DESCRIBED_FREQUENCY) / (transformer.magnetisingReactance * KILO * supply.frequency),
   }))
 }
 

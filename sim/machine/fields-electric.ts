@@ -90,7 +90,7 @@ export const SUPPLY_FIELDS = sectionFields('supply', [
     min: 0.05,
     max: 1000,
     step: 0.1,
-    help: 'Stands for the current that magnetises the core, as a reactance across the primary.',
+    help: 'Stands for the current that magnetises the core, as a reactance across the primary at 50 Hz.',
   },
   {
     path: 'rectifier.diodeDrop',

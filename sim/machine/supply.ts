@@ -30,7 +30,7 @@ export interface Transformer {
   readonly primaryVoltage: number
   /** Core loss resistance across the primary [kohm] */
   readonly coreResistance: number
-  /** Magnetising reactance across the primary [kohm] */
+  /** Magnetising reactance across the primary at 50 Hz [kohm] */
   readonly magnetisingReactance: number
 }
 
