@@ -5,7 +5,7 @@ import { advanceTurns, noTurns } from '../drive/turns.ts'
 import { longestStep } from '../electric/steady-network.ts'
 import { connect, disconnect } from '../electric/wave-connection.ts'
 import type { WaveNetwork } from '../electric/wave-network.ts'
-import { CAPACITOR, MOTOR, newNetwork, SPEED } from '../electric/wave-network.ts'
+import { CAPACITOR, MOTOR, newNetwork, SOURCE, SPEED } from '../electric/wave-network.ts'
 import { lookAt, newLook } from '../electric/wave-rates.ts'
 import { startNetwork } from '../electric/wave-start.ts'
 import type { Stepper } from '../numeric/dormand-prince.ts'
@@ -145,7 +145,7 @@ export function changeInput(run: WaveRun, change: Partial<DriveInput>): void {
   const before = run.input
   const input = { ...before, ...change }
   run.input = input
-  if (input.sense !== before.sense) run.y[SPEED] = -run.y[SPEED]!
+  if (input.sense !== before.sense) turnPoles(run)
   if (input.setting !== before.setting) changeSetting(run)
   const isLive = input.connected && !run.isOpen
   if (isLive && !run.parts.network.connected) connect(run.parts.network)
@@ -161,6 +161,17 @@ function changeSetting(run: WaveRun): void {
   begin(run)
 }
 
+/** The poles are changed at the motor itself, whose current ends in the arc of the contacts. */
+function turnPoles(run: WaveRun): void {
+  const { y } = run
+  const before = storedEnergy(run)
+  y[MOTOR] = 0
+  if (run.parts.network.feed === 'series') y[SOURCE] = 0
+  y[SPEED] = -y[SPEED]!
+  startNetwork(run.parts.network, y)
+  leaveInArc(run, before)
+}
+
 function melt(run: WaveRun): void {
   run.isOpen = true
   breakContact(run)
@@ -170,6 +181,11 @@ function melt(run: WaveRun): void {
 function breakContact(run: WaveRun): void {
   const before = storedEnergy(run)
   disconnect(run.parts.network, run.y)
+  leaveInArc(run, before)
+}
+
+/** Counts as lost what was stored before and is no longer. */
+function leaveInArc(run: WaveRun, before: number): void {
   const lost = before - storedEnergy(run)
   run.y[ARC]! += lost
   run.y[STORED]! -= lost

@@ -7,9 +7,16 @@ import type { Machine } from '../../../sim/machine/machine.ts'
 import { fuseTime } from '../../../sim/heat/fuse.ts'
 import { record, transient } from '../../../sim/run/transient.ts'
 import type { Wave } from '../../../sim/run/waveform-record.ts'
-import { advanceRun, advanceTo, changeInput, createRun, storedEnergy } from '../../../sim/run/waveform.ts'
+import {
+  advanceRun,
+  advanceTo,
+  changeInput,
+  createRun,
+  speedOf,
+  storedEnergy,
+} from '../../../sim/run/waveform.ts'
 import { CAPACITOR, MOTOR, SPEED } from '../../../sim/electric/wave-network.ts'
-import { INPUT, SPENT } from '../../../sim/run/waveform-state.ts'
+import { INPUT, SPENT, STORED } from '../../../sim/run/waveform-state.ts'
 import { bootCleaner, classroomModel, cordWinder, ventOpener } from '../../support/machines.ts'
 import { between, near, relativelyNear } from '../../support/near.ts'
 
@@ -150,6 +157,27 @@ test('a jammed cord winder blows its fuse when the law of its current says so', 
 test('the limit of the vent opener holds its start', () => {
   const { wave, run } = transient(compileDrive(ventOpener), at(3), { duration: 0.05, samples: 50_001 })!
   between(peakOf(wave), 5.9, 6 + 1e-9)
+  expect(run.events.chatter).toBe(0)
+})
+
+test.each([0, 1, 3])('poles changed on the run: no current jumps, every joule is told, setting %d', (setting) => {
+  const drive = compileDrive(ventOpener)
+  const run = createRun(drive, at(setting), { tolerance: 1e-9 })
+  advanceRun(run, 0.3)
+  const speed = speedOf(run)
+  expect(run.y[MOTOR]).toBeGreaterThan(0.5)
+  changeInput(run, { sense: -1 })
+  expect(run.y[MOTOR]).toBe(0)
+  expect(speedOf(run)).toBe(speed)
+  // The motor brakes itself through the diode, whatever the limit says, and then runs up the other way.
+  advanceRun(run, 1e-3)
+  expect(run.y[MOTOR]).toBeGreaterThan(0)
+  advanceRun(run, 1)
+  const back = { ...at(setting), sense: -1 as const }
+  relativelyNear(speedOf(run), operatingPoint(drive, back)!.speed, 1e-3)
+  const spent = SPENT.reduce((sum, n) => sum + run.y[n]!, 0)
+  near(spent + run.y[STORED]!, run.y[INPUT]!, 1e-11 * run.y[INPUT]!)
+  near(storedEnergy(run), run.y[STORED]!, 1e-6 * run.y[INPUT]!)
   expect(run.events.chatter).toBe(0)
 })
 
