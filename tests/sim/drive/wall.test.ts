@@ -50,7 +50,8 @@ test.each([
 
 test('the core takes the same magnetising current at the same flux, that is volts over hertz', () => {
   const at = (voltage: number, frequency: number) =>
-    compileDrive({ ...bootCleaner, supply: { ...supply, voltage, frequency } }).primaries[0]!.magnetisingCurrent
+    compileDrive({ ...bootCleaner, supply: { ...supply, voltage, frequency } }).primaries[0]!
+      .magnetisingCurrent
   near(at(230, 50), 230 / 6000, 1e-15)
   near(at(276, 60), at(230, 50), 1e-15)
   near(at(207, 47) / at(207, 50), 50 / 47, 1e-15)

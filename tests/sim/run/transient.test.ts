@@ -160,26 +160,29 @@ test('the limit of the vent opener holds its start', () => {
   expect(run.events.chatter).toBe(0)
 })
 
-test.each([0, 1, 3])('poles changed on the run: no current jumps, every joule is told, setting %d', (setting) => {
-  const drive = compileDrive(ventOpener)
-  const run = createRun(drive, at(setting), { tolerance: 1e-9 })
-  advanceRun(run, 0.3)
-  const speed = speedOf(run)
-  expect(run.y[MOTOR]).toBeGreaterThan(0.5)
-  changeInput(run, { sense: -1 })
-  expect(run.y[MOTOR]).toBe(0)
-  expect(speedOf(run)).toBe(speed)
-  // The motor brakes itself through the diode, whatever the limit says, and then runs up the other way.
-  advanceRun(run, 1e-3)
-  expect(run.y[MOTOR]).toBeGreaterThan(0)
-  advanceRun(run, 1)
-  const back = { ...at(setting), sense: -1 as const }
-  relativelyNear(speedOf(run), operatingPoint(drive, back)!.speed, 1e-3)
-  const spent = SPENT.reduce((sum, n) => sum + run.y[n]!, 0)
-  near(spent + run.y[STORED]!, run.y[INPUT]!, 1e-11 * run.y[INPUT]!)
-  near(storedEnergy(run), run.y[STORED]!, 1e-6 * run.y[INPUT]!)
-  expect(run.events.chatter).toBe(0)
-})
+test.each([0, 1, 3])(
+  'poles changed on the run: no current jumps, every joule is told, setting %d',
+  (setting) => {
+    const drive = compileDrive(ventOpener)
+    const run = createRun(drive, at(setting), { tolerance: 1e-9 })
+    advanceRun(run, 0.3)
+    const speed = speedOf(run)
+    expect(run.y[MOTOR]).toBeGreaterThan(0.5)
+    changeInput(run, { sense: -1 })
+    expect(run.y[MOTOR]).toBe(0)
+    expect(speedOf(run)).toBe(speed)
+    // The motor brakes itself through the diode, whatever the limit says, and then runs up the other way.
+    advanceRun(run, 1e-3)
+    expect(run.y[MOTOR]).toBeGreaterThan(0)
+    advanceRun(run, 1)
+    const back = { ...at(setting), sense: -1 as const }
+    relativelyNear(speedOf(run), operatingPoint(drive, back)!.speed, 1e-3)
+    const spent = SPENT.reduce((sum, n) => sum + run.y[n]!, 0)
+    near(spent + run.y[STORED]!, run.y[INPUT]!, 1e-11 * run.y[INPUT]!)
+    near(storedEnergy(run), run.y[STORED]!, 1e-6 * run.y[INPUT]!)
+    expect(run.events.chatter).toBe(0)
+  },
+)
 
 test('changes come at their times: a load put on, another step, the plug pulled', () => {
   const drive = compileDrive(bootCleaner)
