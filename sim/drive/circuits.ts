@@ -2,7 +2,7 @@ import type { Chopper, Circuit, Source, Winding } from '../electric/circuit.ts'
 import { magnetFactor, REFERENCE_TEMPERATURE, resistanceFactor } from '../heat/resistance.ts'
 import type { Machine, Motor } from '../machine/machine.ts'
 import type { Tap } from '../machine/supply.ts'
-import { TURN } from '../quantity/constants.ts'
+import { PER_CENT, TURN } from '../quantity/constants.ts'
 
 /** How warm the motor is [degC]. */
 export interface Warmth {
@@ -16,7 +16,6 @@ export const DESCRIBED_WARMTH: Warmth = { winding: REFERENCE_TEMPERATURE, magnet
 const MICRO = 1e-6
 const MILLI = 1e-3
 const KILO = 1e3
-const PER_CENT = 1e-2
 /** Below 1 uH a winding's current follows its voltage at once, and no reading shows the difference. */
 const LEAST_INDUCTANCE = 1e-6
 /** A capacitor charges through no less than this time constant: its own leads, our choice. [s] */

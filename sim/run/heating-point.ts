@@ -2,10 +2,10 @@ import { compileDrive } from '../drive/drive.ts'
 import { meltingSquare } from '../drive/melting.ts'
 import type { Reading } from '../drive/reading.ts'
 import { newReading, readAt } from '../drive/reading.ts'
-import { fanConductance } from '../heat/conductance.ts'
 import { rpm } from '../quantity/convert.ts'
 import type { HeatSource } from './heating-source.ts'
 import { followedSpeed } from './heating-speed.ts'
+import { caseHeat, caseToAir, windingHeat, windingToCase } from './two-bodies.ts'
 
 /** Everything at one pair of temperatures, written in place. */
 export interface HeatPoint {
@@ -38,8 +38,6 @@ export const newHeatPoint = (): HeatPoint => ({
   before: 0,
 })
 
-const PER_CENT = 1e-2
-
 /** The machine running warm: winding and case (whose magnets are as warm) in degC. */
 export function writeRunning(point: HeatPoint, source: HeatSource, winding: number, body: number): void {
   const { machine, thermal, input } = source
@@ -47,10 +45,9 @@ export function writeRunning(point: HeatPoint, source: HeatSource, winding: numb
   point.speed = source.held ? 0 : followedSpeed(drive, input, point.before)
   const { reading } = point
   readAt(reading, drive, input, input.sense * point.speed, 0)
-  const brush = reading.brushLoss * thermal.brushHeatToWinding * PER_CENT
-  const friction = reading.frictionLoss * thermal.frictionHeatToWinding * PER_CENT
-  point.windingHeat = reading.copperLoss + brush + friction
-  point.caseHeat = reading.brushLoss - brush + (reading.frictionLoss - friction)
+  const { copperLoss, brushLoss, frictionLoss } = reading
+  point.windingHeat = windingHeat(thermal, copperLoss, brushLoss, frictionLoss)
+  point.caseHeat = caseHeat(thermal, brushLoss, frictionLoss)
   point.current = reading.currentRms
   point.protectedCurrent = drive.melting ? Math.sqrt(meltingSquare(drive.melting, drive.work.cycle)) : 0
   writeConductances(point, source)
@@ -68,8 +65,7 @@ export function writeResting(point: HeatPoint, source: HeatSource): void {
 
 /** For the speed of the point. */
 export function writeConductances(point: HeatPoint, { thermal, fanCools }: HeatSource): void {
-  const { referenceSpeed, fanExponent: p } = thermal
   const n = fanCools ? rpm(point.speed) : 0
-  point.windingToCase = fanConductance(thermal.windingToCase, thermal.windingToCaseFan, n, referenceSpeed, p)
-  point.caseToAir = fanConductance(thermal.caseToAir, thermal.caseToAirFan, n, referenceSpeed, p)
+  point.windingToCase = windingToCase(thermal, n)
+  point.caseToAir = caseToAir(thermal, n)
 }

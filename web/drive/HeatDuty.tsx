@@ -7,7 +7,8 @@ import { RunProgress } from '../run-work/RunProgress.tsx'
 import { useRun } from '../run-work/use-run.ts'
 import type { ThermalMachine } from './heat-machine.ts'
 import { dutyWords, longestWords } from './heat-words.ts'
-import { type DutyMinutes, MINUTE, poweredInput } from './heat-work.ts'
+import { MINUTE } from '../../sim/quantity/constants.ts'
+import { type DutyMinutes, poweredInput } from './heat-work.ts'
 
 interface HeatDutyProps {
   readonly machine: ThermalMachine

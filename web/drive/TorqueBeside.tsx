@@ -3,6 +3,7 @@ import { type Line, Plot } from '../chart/Plot.tsx'
 import { roundSpan, spanOf } from '../chart/scale.ts'
 import type { TorqueLine } from './torque-lines.ts'
 import type { TorqueCursor, TorqueView } from './torque-view.ts'
+import { PER_CENT } from '../../sim/quantity/constants.ts'
 
 export type Beside = 'current' | 'power' | 'efficiency'
 
@@ -18,12 +19,10 @@ const LABELS: Readonly<Record<Beside, string>> = {
   efficiency: 'Shaft power over input [%]',
 }
 
-const PER_CENT = 100
-
 const COLUMNS: Readonly<Record<Beside, (line: TorqueLine) => Float64Array>> = {
   current: (line) => line.currentMean,
   power: (line) => line.shaftPower,
-  efficiency: (line) => line.efficiency.map((part) => PER_CENT * part),
+  efficiency: (line) => line.efficiency.map((part) => part / PER_CENT),
 }
 
 interface TorqueBesideProps {

@@ -1,6 +1,7 @@
 /** Where the heat in the motor comes from, and which part of it warms what. */
 import type { Reading } from '../../sim/drive/reading.ts'
 import type { Thermal } from '../../sim/machine/machine.ts'
+import { PER_CENT } from '../../sim/quantity/constants.ts'
 
 export interface HeatShare {
   readonly name: string
@@ -8,8 +9,6 @@ export interface HeatShare {
   readonly winding: number
   readonly case: number
 }
-
-const PER_CENT = 1e-2
 
 /** In watts at this reading; the fan's heat and that of the meshes goes to the air and the gears. */
 export function heatShares(thermal: Thermal, reading: Reading): readonly HeatShare[] {

@@ -1,7 +1,8 @@
 /** How long a time of warming is looked at. */
-import { fanConductance } from '../../sim/heat/conductance.ts'
 import type { Thermal } from '../../sim/machine/machine.ts'
 import { rpm } from '../../sim/quantity/convert.ts'
+import { caseToAir, windingToCase } from '../../sim/run/two-bodies.ts'
+import { HOUR, MINUTE } from '../../sim/quantity/constants.ts'
 
 export type Span = 'minutes' | 'hour' | 'hours' | 'settled'
 
@@ -12,8 +13,6 @@ export const SPANS: readonly { readonly value: Span; readonly label: string }[] 
   { value: 'settled', label: 'Settled' },
 ]
 
-const MINUTE = 60
-const HOUR = 3600
 const FIXED: Readonly<Record<Exclude<Span, 'settled'>, number>> = {
   minutes: 10 * MINUTE,
   hour: HOUR,
@@ -25,10 +24,9 @@ const FIXED: Readonly<Record<Exclude<Span, 'settled'>, number>> = {
  * s2 - (a + b + c) s + a c with a = Gwc/Cw, b = Gwc/Cc, c = Gca/Cc, for losses that do not change. Derived here.
  */
 export function slowTimeConstant(thermal: Thermal, w: number): number {
-  const { referenceSpeed: n0, fanExponent: p, windingCapacity: Cw, caseCapacity: Cc } = thermal
-  const inner = fanConductance(thermal.windingToCase, thermal.windingToCaseFan, rpm(w), n0, p)
-  const outer = fanConductance(thermal.caseToAir, thermal.caseToAirFan, rpm(w), n0, p)
-  const [a, c] = [inner / Cw, outer / Cc]
+  const { windingCapacity: Cw, caseCapacity: Cc } = thermal
+  const inner = windingToCase(thermal, rpm(w))
+  const [a, c] = [inner / Cw, caseToAir(thermal, rpm(w)) / Cc]
   const sum = a + inner / Cc + c
   return (sum + Math.sqrt(sum * sum - 4 * a * c)) / (2 * a * c)
 }

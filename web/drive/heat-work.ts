@@ -1,6 +1,7 @@
 /** What the heating panel asks of the other thread, and the answer that is shown until the next one is there. */
 import { useMemo, useState } from 'react'
 import type { DriveInput } from '../../sim/drive/input.ts'
+import { MINUTE } from '../../sim/quantity/constants.ts'
 import type { Machine } from '../../sim/machine/machine.ts'
 import type { HeatingRun } from '../../sim/run/heating.ts'
 import { useBench, useMachine } from '../frame/workshop.ts'
@@ -20,8 +21,6 @@ export interface HeatWays {
   readonly protectionActs: boolean
 }
 export const THROUGHOUT: HeatWays = { fanCools: true, duty: null, protectionActs: false }
-
-export const MINUTE = 60 // [s]
 
 /** As set, and under power whether or not the plug is in at this moment. */
 export const poweredInput = ({

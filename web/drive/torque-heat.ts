@@ -2,14 +2,12 @@
  * How much torque the winding bears for long: two bodies at rest with each other, winding and case, at a speed that is
  * held. Indicative, as the thermal numbers are.
  */
-import { fanConductance } from '../../sim/heat/conductance.ts'
 import { CLASS_TEMPERATURE } from '../../sim/heat/insulation.ts'
 import { resistanceFactor } from '../../sim/heat/resistance.ts'
 import type { Thermal } from '../../sim/machine/machine.ts'
 import { rpm } from '../../sim/quantity/convert.ts'
 import type { TorqueLine, TorqueLines } from './torque-lines.ts'
-
-const PER_CENT = 1e-2
+import { caseHeat, caseToAir, windingHeat, windingToCase } from '../../sim/run/two-bodies.ts'
 
 /** Mean temperature of the winding at which its hottest spot is at its class [degC] */
 const longLimit = ({ insulation, hotSpotMargin }: Thermal): number =>
@@ -19,24 +17,21 @@ const longLimit = ({ insulation, hotSpotMargin }: Thermal): number =>
  * Where the winding would settle at this speed if its copper were as warm as the limit [degC]: over the limit exactly
  * where it really would go over it, because its loss grows with its warmth.
  *
- * windingHeat - [W] with the copper at `limit`
- * caseHeat    - [W]
- * w           - speed of the fan [rad/s]
+ * inner - heat of the winding [W], with the copper at the limit
+ * outer - heat of the case [W]
+ * w     - speed of the fan [rad/s]
  */
-export function settledWinding(thermal: Thermal, windingHeat: number, caseHeat: number, w: number): number {
-  const { referenceSpeed: n0, fanExponent: p, ambient } = thermal
-  const inner = fanConductance(thermal.windingToCase, thermal.windingToCaseFan, rpm(w), n0, p)
-  const outer = fanConductance(thermal.caseToAir, thermal.caseToAirFan, rpm(w), n0, p)
-  return ambient + (windingHeat + caseHeat) / outer + windingHeat / inner
+export function settledWinding(thermal: Thermal, inner: number, outer: number, w: number): number {
+  const n = rpm(w)
+  return thermal.ambient + (inner + outer) / caseToAir(thermal, n) + inner / windingToCase(thermal, n)
 }
 
 /** Rise over the air at one point of a line, copper at the limit [K] */
 function riseAt(thermal: Thermal, line: TorqueLine, i: number, w: number, winding: number): number {
   const copper = line.copperLoss[i]! * (resistanceFactor(longLimit(thermal)) / resistanceFactor(winding))
-  const brush = line.brushLoss[i]! * thermal.brushHeatToWinding * PER_CENT
-  const friction = line.frictionLoss[i]! * thermal.frictionHeatToWinding * PER_CENT
-  const body = line.brushLoss[i]! - brush + line.frictionLoss[i]! - friction
-  return settledWinding(thermal, copper + brush + friction, body, w) - thermal.ambient
+  const [brush, friction] = [line.brushLoss[i]!, line.frictionLoss[i]!]
+  const inner = windingHeat(thermal, copper, brush, friction)
+  return settledWinding(thermal, inner, caseHeat(thermal, brush, friction), w) - thermal.ambient
 }
 
 /**

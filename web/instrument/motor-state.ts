@@ -2,8 +2,7 @@
 import { magnetFactor, resistanceFactor } from '../../sim/heat/resistance.ts'
 import type { Machine } from '../../sim/machine/machine.ts'
 import type { Situation } from './situation.ts'
-
-const PER_CENT = 1e-2
+import { PER_CENT } from '../../sim/quantity/constants.ts'
 
 /** Resistance of the winding at its temperature [ohm] */
 export const warmResistance = ({ machine: { motor }, winding }: Situation): number =>
