@@ -1,12 +1,11 @@
 /** What the physics of the mesh says about a machine whose numbers are each in range. */
+import { rounded } from '../gear/gear-problem.ts'
 import { lockedInertia, selfLocking, wheelDrivingEfficiency } from '../gear/efficiency.ts'
 import { leadAngle, pairProportions } from '../gear/proportions.ts'
 import { radians } from '../quantity/convert.ts'
 import type { Gearing, Outputs, Rotor } from './machine.ts'
 import type { Problem } from './problem.ts'
 import { toldNumber } from './told.ts'
-
-const rounded = (value: number): string => toldNumber(Number(value.toPrecision(3)))
 
 /** A throated wheel as wide as the worm is thick would have teeth where there is no worm to cut them. */
 export function widthProblems(gearing: Gearing): Problem[] {

@@ -5,6 +5,7 @@ import type { Control, Supply } from './supply.ts'
 import { ownValue } from './path.ts'
 import type { Problem } from './problem.ts'
 import { told, toldNumber } from './told.ts'
+import { rounded } from '../gear/gear-problem.ts'
 
 interface Fitting {
   readonly control: Control['kind']
@@ -217,8 +218,7 @@ function brushProblems(machine: unknown): Problem[] {
   if (typeof arc !== 'number' || typeof diameter !== 'number' || !Number.isFinite(arc)) return []
   const most = (Math.PI * diameter) / 4
   if (arc < most) return []
-  const limit = toldNumber(Number(most.toPrecision(3)))
-  const message = `should be below ${limit} mm, a quarter of the way round the commutator, got ${toldNumber(arc)} mm`
+  const message = `should be below ${rounded(most)} mm, a quarter of the way round the commutator, got ${toldNumber(arc)} mm`
   return [warning('brushes.arcWidth', message)]
 }
 
