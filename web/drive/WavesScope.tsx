@@ -1,31 +1,39 @@
 /** The scope: lanes, meters, cursors, and a sentence on what is seen. */
-import { type RefObject, useCallback, useRef, useState } from 'react'
+import { type RefObject, useCallback, useRef } from 'react'
 import { ChartActions } from '../chart/ChartActions.tsx'
 import type { Cursor } from '../chart/CursorHandle.tsx'
 import { useWidth } from '../chart/use-width.ts'
 import { useBench } from '../frame/workshop.ts'
+import { type Parts, useKept } from './kept.ts'
 import { WavesFigure } from './WavesFigure.tsx'
 import { NowLine, sweeps } from './WavesNow.tsx'
 import { WavesSetting } from './WavesSetting.tsx'
 import { WavesTable } from './WavesTable.tsx'
 import { WavesWords } from './WavesWords.tsx'
 import { type Lane, type LaneId, firstLanes, waveColumns } from './waves-lanes.ts'
-import type { Look, Seen } from './waves-seen.ts'
+import type { Seen } from './waves-seen.ts'
 import type { ScopeLayout } from './waves-layout.ts'
 import type { Moment } from './waves-moment.ts'
 import { useSeen } from './waves-use-seen.ts'
 import { metersText, momentText, timeText } from './waves-words.ts'
 
 export function WavesScope({ moment }: { readonly moment: Moment }) {
-  const [look, setLook] = useState<Look>({ periods: 2, of: 'mains' })
-  const [chosen, setChosen] = useState<readonly LaneId[] | null>(null)
+  const [look, setLook] = useKept('look')
+  const [chosen, setChosen] = useKept('lanes')
   const seen = useSeen(moment, look)
-  const on = chosen ?? firstLanes(seen.lanes)
+  const chain = seen.lanes.map(({ id }) => id).join(' ')
+  const on = chosen[chain] ?? firstLanes(seen.lanes)
   return (
     <>
       <p className="waves-moment">{momentText(moment)}</p>
       <Scope seen={seen} on={on} runs={moment.kind !== 'steady'} />
-      <WavesSetting seen={seen} look={look} onLook={setLook} on={on} onLanes={setChosen} />
+      <WavesSetting
+        seen={seen}
+        look={look}
+        onLook={setLook}
+        on={on}
+        onLanes={(lanes) => setChosen({ ...chosen, [chain]: lanes })}
+      />
     </>
   )
 }
@@ -39,7 +47,7 @@ interface ScopeProps {
 
 function Scope({ seen, on, runs }: ScopeProps) {
   const figure = useRef<SVGSVGElement>(null)
-  const [parts, setParts] = useState<Parts>(FIRST_CURSORS)
+  const [parts, setParts] = useKept('cursors')
   const { span } = seen
   const pace = useBench((bench) => bench.pace)
   const sweep = runs && sweeps(span, pace) ? span : null
@@ -60,10 +68,6 @@ function Scope({ seen, on, runs }: ScopeProps) {
   )
 }
 
-/** Where the cursors stand, in parts of the span */
-type Parts = readonly [a: number, b: number]
-
-const FIRST_CURSORS: Parts = [0.125, 0.375]
 /** Steps of a cursor over the span */
 const CURSOR_STEPS = 200
 

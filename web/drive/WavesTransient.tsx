@@ -1,5 +1,5 @@
 /** A start, a jam and a pull of the plug, moment by moment. */
-import { useMemo, useRef, useState } from 'react'
+import { useMemo, useRef } from 'react'
 import { compileDrive } from '../../sim/drive/drive.ts'
 import type { Machine } from '../../sim/machine/machine.ts'
 import type { Wave } from '../../sim/run/waveform-record.ts'
@@ -12,6 +12,7 @@ import type { TransientOrder } from '../run-work/orders.ts'
 import { RunProgress } from '../run-work/RunProgress.tsx'
 import { useRun } from '../run-work/use-run.ts'
 import { type Happening, LEAD } from '../run-work/happenings.ts'
+import { useKept } from './kept.ts'
 import { tell } from './transient-words.ts'
 import { WavesFigure } from './WavesFigure.tsx'
 import { type Lane, type LaneId, lanesOf, waveColumns } from './waves-lanes.ts'
@@ -28,7 +29,7 @@ const CHOICES: readonly { readonly what: Happening; readonly label: string }[] =
 export function WavesTransient() {
   const machine = useMachine((now) => now)
   const bench = useBench((now) => now)
-  const [what, setWhat] = useState<Happening | null>(null)
+  const [what, setWhat] = useKept('happening')
   const order = what && orderOf(machine, bench, what)
   const control = useRun<TransientOrder>(order)
   return (
