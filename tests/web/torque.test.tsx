@@ -68,7 +68,7 @@ describe.each([bootCleaner, ventOpener, cordWinder])('torque over speed of $name
     const { speed, torque } = view.steady!
     const asked = demandTorque(drive, { ...firstInput(), setting: view.setting }, (speed * Math.PI) / 30)
     expect(asked).toBeCloseTo(torque, 7)
-    expect(meetingWords(view, false)).toMatch(/^They meet at \d+/)
+    expect(meetingWords(view, false)).toMatch(/^Motor and load meet at \d+/)
     expect(cursorWords(view, speed)).toContain('asked for')
   })
 })

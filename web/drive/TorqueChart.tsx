@@ -4,7 +4,6 @@ import { rpm } from '../../sim/quantity/convert.ts'
 import type { PlotArea } from '../chart/Axes.tsx'
 import { type Line, Plot, type Spot } from '../chart/Plot.tsx'
 import { roundSpan, spanOf, toPixel } from '../chart/scale.ts'
-import { quantityText } from '../instrument/reading-text.ts'
 import { useReadout } from '../instrument/use-reading.ts'
 import type { TorqueCursor, TorqueView } from './torque-view.ts'
 
@@ -60,7 +59,7 @@ function spotsOf({ lines, setting }: TorqueView, steady: TorqueView['steady']): 
   const stall: Spot = { name: 'stall', x: 0, y: lines[setting]?.torque[0] ?? 0, filled: false }
   if (!steady) return [stall]
   const { speed, torque } = steady
-  return [stall, { name: quantityText(speed, 'r/min'), x: speed, y: torque, filled: true, drops: true }]
+  return [stall, { name: 'steady', x: speed, y: torque, filled: true, drops: true }]
 }
 
 /** Part of its torque at standstill at which each line bears its number, away from where they all meet. */

@@ -1,14 +1,15 @@
 /** Torque over speed with its cursor and what goes with it. */
-import { useMemo, useRef, useState } from 'react'
+import { useMemo, useRef } from 'react'
 import { ChartActions } from '../chart/ChartActions.tsx'
 import { useWidth } from '../chart/use-width.ts'
 import { useBench, useMachine, useWorkshop } from '../frame/workshop.ts'
 import { Choice } from '../panel/Choice.tsx'
 import { RunProgress } from '../run-work/RunProgress.tsx'
-import { BESIDE, type Beside, TorqueBeside } from './TorqueBeside.tsx'
+import { useKept } from './kept.ts'
+import { BESIDE, TorqueBeside } from './TorqueBeside.tsx'
 import { TorqueChart } from './TorqueChart.tsx'
 import { hotWords, meetingWords } from './torque-words.ts'
-import { type TorqueView, cursorStep, cursorWords, torqueColumns } from './torque-view.ts'
+import { type TorqueView, cursorStep, cursorWords, meetingCurrent, torqueColumns } from './torque-view.ts'
 import { useTorqueView } from './torque-use-view.ts'
 
 const MAIN_HEIGHT = 264
@@ -37,10 +38,11 @@ function Charts({ view }: { readonly view: TorqueView }) {
   const insulation = useMachine(({ thermal }) => thermal?.insulation ?? null)
   const [box, width] = useWidth<HTMLDivElement>()
   const figure = useRef<SVGSVGElement>(null)
-  const [beside, setBeside] = useState<Beside>('current')
-  const [moved, setMoved] = useState<number | null>(null)
+  const [beside, setBeside] = useKept('beside')
+  const [moved, setMoved] = useKept('readAt')
   const at = Math.min(view.end, moved ?? view.steady?.speed ?? 0)
   const words = useMemo(() => cursorWords(view, at), [view, at])
+  const atMeeting = moved === null && view.steady !== null
   const cursor = { name: 'Speed to read at', at, step: cursorStep(view.end), text: words, move: setMoved }
   const grow = width > WIDE ? 80 : 0
   return (
@@ -49,7 +51,7 @@ function Charts({ view }: { readonly view: TorqueView }) {
       <div className="drive-figure" ref={box}>
         <TorqueChart view={view} width={width} height={MAIN_HEIGHT + grow} cursor={cursor} figure={figure} />
       </div>
-      <p className="torque-read">{words}.</p>
+      <p className="torque-read">{atMeeting ? meetingCurrent(view, at) : words}.</p>
       <p className="small">
         Numbers name the settings; the bold one is set. Dashed is what wheels, meshes and friction ask for.
         The machine settles where the two cross. {insulation && hotWords(view, insulation)}

@@ -2,7 +2,7 @@
 import type { Drive } from '../../sim/drive/drive.ts'
 import type { DriveInput } from '../../sim/drive/input.ts'
 import type { OperatingPoint } from '../../sim/drive/operating-point.ts'
-import { newReading, readAt } from '../../sim/drive/reading.ts'
+import { type Reading, newReading, readAt } from '../../sim/drive/reading.ts'
 import type { Thermal } from '../../sim/machine/machine.ts'
 import { radPerSecond, rpm } from '../../sim/quantity/convert.ts'
 import type { Column } from '../chart/table.ts'
@@ -66,12 +66,19 @@ export function torqueView({ found, drive, input, point, thermal, winding }: Tol
 export const cursorStep = (end: number): number => 10 ** Math.floor(Math.log10(end / 50))
 
 /** What is read where the cursor stands [r/min], worked out there. */
-export function cursorWords({ drive, input }: TorqueView, at: number): string {
-  const speed = radPerSecond(at)
-  const { motorTorque, currentMean } = readAt(newReading(), drive, input, input.sense * speed, 0)
+export function cursorWords(view: TorqueView, at: number): string {
+  const { motorTorque, currentMean } = readingAt(view, at)
   const given = `At ${quantityText(at, 'r/min')} the motor gives ${quantityText(motorTorque, 'N m')} and takes ${quantityText(currentMean, 'A')}`
-  return `${given}; ${quantityText(demandTorque(drive, input, speed), 'N m')} are asked for`
+  const asked = demandTorque(view.drive, view.input, radPerSecond(at))
+  return `${given}; ${quantityText(asked, 'N m')} are asked for`
 }
+
+/** The same where nobody has moved the cursor from where motor and load meet, which is told already. */
+export const meetingCurrent = (view: TorqueView, at: number): string =>
+  `There the motor takes ${quantityText(readingAt(view, at).currentMean, 'A')}. Move the line to read other speeds`
+
+const readingAt = ({ drive, input }: TorqueView, at: number): Reading =>
+  readAt(newReading(), drive, input, input.sense * radPerSecond(at), 0)
 
 /** In the core's own numbers, only the speed turned into r/min. */
 export const torqueColumns = ({ speeds, lines, demand }: TorqueView): readonly Column[] => [
@@ -83,6 +90,6 @@ export const torqueColumns = ({ speeds, lines, demand }: TorqueView): readonly C
     { heading: `Setting ${i + 1}: r.m.s. current [A]`, values: line.currentRms },
     { heading: `Setting ${i + 1}: power taken in [W]`, values: line.inputPower },
     { heading: `Setting ${i + 1}: power of the shaft [W]`, values: line.shaftPower },
-    { heading: `Setting ${i + 1}: efficiency to the shaft`, values: line.efficiency },
+    { heading: `Setting ${i + 1}: efficiency to the shaft [1]`, values: line.efficiency },
   ]),
 ]

@@ -8,12 +8,12 @@ import type { TorqueView } from './torque-view.ts'
 export function meetingWords({ steady, lines, setting, demand }: TorqueView, locked: boolean): string {
   const stall = lines[setting]?.torque[0] ?? 0
   if (steady)
-    return `They meet at ${quantityText(steady.speed, 'r/min')} and ${quantityText(steady.torque, 'N m')}`
+    return `Motor and load meet at ${quantityText(steady.speed, 'r/min')} and ${quantityText(steady.torque, 'N m')}`
   if (locked)
     return `Jammed: ${quantityText(demand[0]!, 'N m')} would turn it, the motor has ${quantityText(stall, 'N m')}`
   if (stall < demand[0]!)
     return `The load asks ${quantityText(demand[0]!, 'N m')} to start, the motor has ${quantityText(stall, 'N m')}`
-  return 'The two lines do not meet'
+  return 'Motor and load do not meet'
 }
 
 /** Whether what is set now may go on for hours. Indicative, as the thermal data are. */
