@@ -1,5 +1,7 @@
 /** A figure of the page as a picture by itself: what the style sheet says is written into it. */
 
+const SVG = 'http://www.w3.org/2000/svg'
+
 const KEPT_STYLES = [
   'fill',
   'fill-opacity',
@@ -33,29 +35,52 @@ function keepLength(from: SVGTextElement, to: Element): void {
   to.setAttribute('lengthAdjust', 'spacingAndGlyphs')
 }
 
-/** SVG text that looks as it does now, on the page's own ground. */
-export function svgText(figure: SVGSVGElement): string {
+/** Room around the picture, also for what stands out over the figure's edge [px] */
+const MARGIN = 16
+
+interface Size {
+  readonly width: number
+  readonly height: number
+}
+
+function sizeOf(figure: SVGSVGElement): Size {
   const { width, height } = figure.getBoundingClientRect()
+  return { width: width + 2 * MARGIN, height: height + 2 * MARGIN }
+}
+
+/** SVG text that looks as it does now, named as it is, on the page's own ground. */
+export function svgText(figure: SVGSVGElement): string {
+  const { width, height } = sizeOf(figure)
   const copy = figure.cloneNode(true) as SVGSVGElement
   keepStyles(figure, copy)
   for (const handle of copy.querySelectorAll('[data-handle]')) handle.remove()
-  copy.setAttribute('xmlns', 'http://www.w3.org/2000/svg')
+  copy.setAttribute('xmlns', SVG)
   copy.setAttribute('width', String(width))
   copy.setAttribute('height', String(height))
-  if (!copy.hasAttribute('viewBox')) copy.setAttribute('viewBox', `0 0 ${width} ${height}`)
-  const ground = document.createElementNS('http://www.w3.org/2000/svg', 'rect')
-  ground.setAttribute('width', '100%')
-  ground.setAttribute('height', '100%')
-  ground.setAttribute('fill', getComputedStyle(document.body).backgroundColor)
-  copy.prepend(ground)
+  copy.setAttribute('viewBox', `${-MARGIN} ${-MARGIN} ${width} ${height}`)
+  copy.prepend(titleOf(figure), groundOf(figure, { width, height }))
   return new XMLSerializer().serializeToString(copy)
+}
+
+function titleOf({ ownerDocument, ariaLabel }: SVGSVGElement): Element {
+  const title = ownerDocument.createElementNS(SVG, 'title')
+  title.textContent = ariaLabel
+  return title
+}
+
+function groundOf({ ownerDocument }: SVGSVGElement, { width, height }: Size): Element {
+  const ground = ownerDocument.createElementNS(SVG, 'rect')
+  const { backgroundColor } = getComputedStyle(ownerDocument.body)
+  const places = { x: -MARGIN, y: -MARGIN, width, height, fill: backgroundColor }
+  for (const [name, value] of Object.entries(places)) ground.setAttribute(name, String(value))
+  return ground
 }
 
 const PIXELS_PER_PIXEL = 3
 
 /** The same as a PNG, fine enough to print. */
 export async function pngOf(figure: SVGSVGElement): Promise<Blob> {
-  const { width, height } = figure.getBoundingClientRect()
+  const { width, height } = sizeOf(figure)
   const image = new Image()
   image.src = `data:image/svg+xml;charset=utf-8,${encodeURIComponent(svgText(figure))}`
   await image.decode()
