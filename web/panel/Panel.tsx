@@ -44,23 +44,25 @@ export function Panel({ panel }: { readonly panel: PanelName }) {
   }
   return (
     <div className="panel">
-      <PanelHead panel={panel} />
-      <div className="panel-tabs" role="tablist" aria-label="Panel">
-        {panels.map((each) => (
-          <button
-            key={each}
-            type="button"
-            role="tab"
-            id={tabId(each)}
-            aria-selected={each === panel}
-            aria-controls={each === panel ? 'panel' : undefined}
-            tabIndex={each === panel ? 0 : -1}
-            onClick={() => openPanel(workshop, each)}
-            onKeyDown={step}
-          >
-            {panelLabel(each, way)}
-          </button>
-        ))}
+      <div className="panel-top">
+        <PanelHead panel={panel} />
+        <div className="panel-tabs" role="tablist" aria-label="Panel">
+          {panels.map((each) => (
+            <button
+              key={each}
+              type="button"
+              role="tab"
+              id={tabId(each)}
+              aria-selected={each === panel}
+              aria-controls={each === panel ? 'panel' : undefined}
+              tabIndex={each === panel ? 0 : -1}
+              onClick={() => openPanel(workshop, each)}
+              onKeyDown={step}
+            >
+              {panelLabel(each, way)}
+            </button>
+          ))}
+        </div>
       </div>
       <div className="panel-body" role="tabpanel" id="panel" aria-labelledby={tabId(panel)} key={panel}>
         <FigureBoundary key={panel}>
