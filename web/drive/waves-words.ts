@@ -136,15 +136,15 @@ export function meterSentence(what: string, { rms, rectified, peak }: Meters): s
   return `${what}: ${crest}. A meter that is not true-rms would show ${quantityText(shown, 'A')} instead of ${quantityText(rms, 'A')}.`
 }
 
-/** Of which moment the waves are. */
+/** Of which moment the waves are; the speed rounded, since cycle means and waveform differ in the fourth digit. */
 export function momentText({ kind, speed, input, open, machine }: Moment): string {
-  const at = speed === 0 ? 'standing still' : `at ${quantityText(Math.abs(rpm(speed)), 'r/min')}`
+  const at = speed === 0 ? 'standing still' : `about ${figure(Math.abs(rpm(speed)))}\u00a0r/min`
   const setting = `setting ${input.setting + 1}`
   const opened = machine.protection.kind === 'overload' ? 'overload switch open' : 'fuse open'
   const plugged = input.connected ? setting : open ? opened : 'unplugged'
   if (kind === 'now') return `Now, ${plugged}, ${at}`
   if (kind === 'held') return `Held as it was, ${plugged}, ${at}`
-  return speed === 0 ? `Standing still under power, ${setting}` : `Running steadily as set, ${setting}, ${at}`
+  return speed === 0 ? `Standing still under power, ${setting}` : `Steady running, ${setting}, ${at}`
 }
 
 /** Said where cycle means at a steady speed no longer stand for what happens. */
