@@ -91,7 +91,7 @@ export function showContent(
   layOut(surface, frame)
 }
 
-/** Draws at every change of frame, size, theme or fonts; returns what ends it. */
+/** Draws at every change of frame, size, theme or fonts, and for paper; returns what ends it. */
 export function attachSurface(surface: TapeSurface, frame: Frame): () => void {
   const again = () => refresh(surface, frame)
   const painter = () => paint(surface, frame)
@@ -100,12 +100,15 @@ export function attachSurface(surface: TapeSurface, frame: Frame): () => void {
   const theme = new MutationObserver(again)
   theme.observe(document.documentElement, { attributes: true, attributeFilter: ['data-theme'] })
   document.fonts.addEventListener('loadingdone', again)
+  const paper = matchMedia('print')
+  paper.addEventListener('change', again)
   frame.canvases.add(painter)
   again()
   return () => {
     sizes.disconnect()
     theme.disconnect()
     document.fonts.removeEventListener('loadingdone', again)
+    paper.removeEventListener('change', again)
     frame.canvases.delete(painter)
   }
 }
