@@ -8,8 +8,10 @@ import { useBench, useMachine, useView, useWorkshop } from '../frame/workshop.ts
 import { openPanel } from '../panel/panels.ts'
 import { Icon } from '../instrument/Icon.tsx'
 import { useClash } from './clash.ts'
+import { inputOf } from '../store/bench.ts'
 import { WHEELS_OFF } from '../timing/wheels-off.ts'
 import { reasonNotToTurn } from './turning.ts'
+import { whyUnsettled } from './unsettled.ts'
 
 /** Pictures a second of the common screen [Hz] */
 const SCREEN = 60
@@ -78,6 +80,14 @@ function useProtectionOpen(): Look | null {
   }
 }
 
+function useUnsettled(): Look | null {
+  const { bench, frame, readout } = useWorkshop()
+  const reason = useStore(readout, ({ motion, reading }) =>
+    motion === 'running' ? whyUnsettled(frame.drive, inputOf(bench.getState()), reading.wormSpeed) : null,
+  )
+  return reason === null ? null : { head: 'It finds no steady speed.', text: reason }
+}
+
 function useClashing(): Look | null {
   const workshop = useWorkshop()
   const shown = useView(({ panel }) => panel === 'timing')
@@ -118,7 +128,8 @@ export function StageNote() {
   const notTurning = useNotTurning()
   const clashing = useClashing()
   const open = useProtectionOpen()
-  const look = open ?? stalled ?? notTurning ?? clashing ?? tooFast
+  const unsettled = useUnsettled()
+  const look = open ?? stalled ?? notTurning ?? unsettled ?? clashing ?? tooFast
   if (!look) return null
   return (
     <div className="note stage-note" role="note">
