@@ -2,7 +2,7 @@
 
 const WARM_UP = 250
 const LEAST_BATCH = 2
-const BATCHES = 15
+const BATCHES = 25
 const LONGEST = 1500
 
 export function timed<T>(work: () => T): { result: T; time: number } {
@@ -22,7 +22,10 @@ const timeOf = (work: () => unknown, count: number): number =>
     for (let n = 0; n < count; n++) work()
   }).time / count
 
-/** The very first time, and the median once the compiler has seen it, over batches long enough for the clock. */
+/**
+ * The very first time, and the least of some batches once the compiler has seen it, each long enough for the clock:
+ * whatever else the machine does only adds to it.
+ */
 export function typicalTime(work: () => unknown): { first: number; typical: number } {
   const first = timeOf(work, 1)
   const end = performance.now() + WARM_UP
@@ -33,5 +36,5 @@ export function typicalTime(work: () => unknown): { first: number; typical: numb
   const times: number[] = []
   while (times.length < BATCHES && (times.length < 3 || performance.now() < most))
     times.push(timeOf(work, count))
-  return { first, typical: part(times, 0.5) }
+  return { first, typical: Math.min(...times) }
 }
