@@ -80,24 +80,8 @@ function Part({ part, ...props }: MachinePartsProps & { readonly part: PartName 
       {part === 'frontBearing' && (
         <mesh geometry={bodies.wormPointer} material={materials.plain} castShadow />
       )}
-      {part === 'setting' && electric?.knob && (
-        <mesh
-          geometry={electric.knob.geometry}
-          material={material}
-          position={electric.knob.at}
-          rotation={[0, electric.knob.angles[props.setting] ?? 0, 0]}
-          castShadow
-        />
-      )}
-      {part === 'plug' && electric?.socket && (
-        <mesh
-          geometry={electric.socket}
-          material={material}
-          position={[0, 0, props.pluggedIn ? 0 : electric.unplugged]}
-          castShadow
-          receiveShadow
-        />
-      )}
+      {part === 'setting' && <Knob {...props} material={material} />}
+      {part === 'plug' && <Socket {...props} material={material} />}
       {part === 'tray' && <WheelPointers {...props} />}
       {mark !== undefined && turner !== undefined && (
         <mesh ref={(mesh) => void (parts.marks[turner] = mesh)} geometry={mark} material={materials.plain} />
@@ -117,6 +101,39 @@ function Part({ part, ...props }: MachinePartsProps & { readonly part: PartName 
       {part === 'fan' && <FanBlur bodies={bodies} parts={parts} />}
       {(part === 'leftBrush' || part === 'rightBrush') && <Sweepers {...props} part={part} />}
     </>
+  )
+}
+
+interface ElectricPieceProps extends MachinePartsProps {
+  readonly material: MeshStandardMaterial
+}
+
+/** Turned to the step that is set. */
+function Knob({ electric, material, setting }: ElectricPieceProps) {
+  const knob = electric?.knob
+  if (!knob) return null
+  return (
+    <mesh
+      geometry={knob.geometry}
+      material={material}
+      position={knob.at}
+      rotation={[0, knob.angles[setting] ?? 0, 0]}
+      castShadow
+    />
+  )
+}
+
+/** Away from the plug while the machine is unplugged. */
+function Socket({ electric, material, pluggedIn }: ElectricPieceProps) {
+  if (!electric?.socket) return null
+  return (
+    <mesh
+      geometry={electric.socket}
+      material={material}
+      position={[0, 0, pluggedIn ? 0 : electric.unplugged]}
+      castShadow
+      receiveShadow
+    />
   )
 }
 
