@@ -4,6 +4,7 @@
  * and `drive/drive.ts` turns everything into SI once. Nothing here knows how a machine behaves.
  */
 import type { GearNumbers } from '../gear/gear-numbers.ts'
+import type { InsulationClass } from '../heat/insulation.ts'
 import type { Control, Rectifier, Supply, Transformer } from './supply.ts'
 
 export interface Machine {
@@ -132,7 +133,7 @@ export interface Thermal {
   /** Air around [degC] */
   readonly ambient: number
   /** Class of the insulation by IEC 60085 */
-  readonly insulation: 'A' | 'E' | 'B' | 'F' | 'H' | 'N'
+  readonly insulation: InsulationClass
   /** By how much the hottest spot is above the mean of the winding [K] */
   readonly hotSpotMargin: number
   /** Change of the magnet's flux [%/K]; 0 without magnets */

@@ -17,7 +17,6 @@ import { slowTimeConstant, spanSeconds, timeText, timeUnit } from '../../web/dri
 import { heatColumns, heatView, momentAt } from '../../web/drive/heat-view.ts'
 import {
   amberOf,
-  degreeText,
   dutyWords,
   endWords,
   happenings,
@@ -39,6 +38,7 @@ import {
 import { WorkshopProvider, createWorkshop } from '../../web/frame/workshop.ts'
 import { runOrder } from '../../web/run-work/orders.ts'
 import { bootCleaner, classroomModel, cordWinder, ventOpener } from '../support/machines.ts'
+import { degreeText } from '../../web/instrument/reading-text.ts'
 
 const thermalOf = ({ thermal }: Machine) => {
   if (!thermal) throw new Error('this machine tells where its heat goes')

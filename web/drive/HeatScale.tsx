@@ -5,7 +5,7 @@ import { useMachine, useView } from '../frame/workshop.ts'
 import type { PartHeat } from '../store/part-heat.ts'
 import type { Theme } from '../store/view.ts'
 import { timeText } from './heat-span.ts'
-import { degreeText } from './heat-words.ts'
+import { degreeText } from '../instrument/reading-text.ts'
 import './heat-scale.css'
 
 interface HeatScaleProps {

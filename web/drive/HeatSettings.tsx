@@ -2,7 +2,8 @@
 import { useBench } from '../frame/workshop.ts'
 import { RunProgress } from '../run-work/RunProgress.tsx'
 import type { ThermalMachine } from './heat-machine.ts'
-import { degreeText, slowerIsHotter } from './heat-words.ts'
+import { degreeText } from '../instrument/reading-text.ts'
+import { slowerIsHotter } from './heat-words.ts'
 import type { AllSettled } from './heat-work.ts'
 
 interface HeatSettingsProps {

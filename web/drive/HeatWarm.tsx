@@ -5,12 +5,11 @@ import { rpm } from '../../sim/quantity/convert.ts'
 import { HOTTEST } from '../../sim/run/heating-settled.ts'
 import { steadyNow } from '../frame/steady.ts'
 import { useBench, useWorkshop } from '../frame/workshop.ts'
-import { quantityText } from '../instrument/reading-text.ts'
+import { degreeText, quantityText } from '../instrument/reading-text.ts'
 import { useSteady } from '../instrument/use-reading.ts'
 import { COLD } from '../store/bench.ts'
 import type { ThermalMachine } from './heat-machine.ts'
 import type { HeatMoment } from './heat-view.ts'
-import { degreeText } from './heat-words.ts'
 
 interface HeatWarmProps {
   readonly machine: ThermalMachine

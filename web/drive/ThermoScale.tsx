@@ -1,6 +1,6 @@
 /** What is and what is shown, on one scale of degrees. */
 import { axisNumber, roundNumbers, roundSpan, toPixel } from '../chart/scale.ts'
-import { degreeText } from './heat-words.ts'
+import { degreeText } from '../instrument/reading-text.ts'
 
 interface ThermoScaleProps {
   /** Of the surface, as shown, and of the surroundings [degC] */

@@ -6,7 +6,8 @@ import { spanOf, valueAlong } from '../chart/scale.ts'
 import type { Column } from '../chart/table.ts'
 import type { Heated } from './heat-work.ts'
 import { type TimeUnit, timeText, timeUnit } from './heat-span.ts'
-import { degreeText, limitOf } from './heat-words.ts'
+import { degreeText } from '../instrument/reading-text.ts'
+import { limitOf } from './heat-words.ts'
 
 export interface HeatView {
   readonly thermal: Thermal

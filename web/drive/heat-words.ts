@@ -6,15 +6,8 @@ import type { HeatPassage } from '../../sim/run/heating-record.ts'
 import type { SettledDuty } from '../../sim/run/heating-duty.ts'
 import type { NoSettling } from '../../sim/run/heating-settled.ts'
 import type { Settled } from '../run-work/orders.ts'
-import { NOTHING, quantityText } from '../instrument/reading-text.ts'
+import { degreeText, quantityText } from '../instrument/reading-text.ts'
 import { timeText } from './heat-span.ts'
-
-/** '43 °C'; temperatures here are known to whole degrees at best. */
-export const degreeText = (value: number): string => {
-  if (!Number.isFinite(value)) return NOTHING
-  const whole = Math.round(value)
-  return `${whole < 0 ? '−' : ''}${Math.abs(whole)} °C`
-}
 
 const begun = (sentence: string): string => sentence.charAt(0).toUpperCase() + sentence.slice(1)
 

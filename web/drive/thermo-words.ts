@@ -1,7 +1,7 @@
 /** What a thermometer without contact says of the case, and the sentences about it. */
 import { ZERO_CELSIUS } from '../../sim/heat/surface.ts'
 import { type SurfaceKind, surfaceTemperature, thermometerReading } from '../../sim/heat/thermometer.ts'
-import { degreeText } from './heat-words.ts'
+import { degreeText } from '../instrument/reading-text.ts'
 
 /** As set, temperatures in degC. */
 export interface ThermoSetting {

@@ -3,6 +3,7 @@ import type { Formula, FormulaRow } from './formula.ts'
 import { type Tree, type TreePart, fraction, magnitude, minus, power, product, sum } from './formula-tree.ts'
 import { isAlternating, isSmoothed } from './motor-state.ts'
 import type { Situation } from './situation.ts'
+import { COLD } from '../store/bench.ts'
 
 const LEDGER = 'Part of the ledger: what goes in is what comes out, what is lost and what is stored.'
 const ONE_SENSE = 'Holds while the current keeps its sense and the supply reaches the machine.'
@@ -101,7 +102,7 @@ const sourceLoss = ({ machine }: Situation): FormulaRow => {
 }
 
 const copperLoss = ({ winding, machine }: Situation): FormulaRow => {
-  const cold = winding === 20
+  const cold = winding === COLD
   const told = `Heat goes with the square of the current${cold ? '' : ', and copper resists more as it warms (IEC 60028)'}.`
   const warmer = fraction(sum(234.5, 'warmth'), 254.5)
   const square = power('Irms', 2)

@@ -4,6 +4,7 @@ import type { Formula, FormulaRow } from './formula.ts'
 import { type Tree, fraction, magnitude, minus, power, product, sum } from './formula-tree.ts'
 import { motorEmf } from './motor-state.ts'
 import type { Situation } from './situation.ts'
+import { COLD } from '../store/bench.ts'
 
 const LEDGER = 'Part of the ledger: what goes in is what comes out, what is lost and what is stored.'
 const DRIVING = 'Holds while the worm drives the wheel.'
@@ -23,7 +24,7 @@ const meshLoss = (side: 'left' | 'right') =>
 /** k, with what the warmth of the magnets takes from it where they are not as cold as the constant was told. */
 const constant = ({ machine, magnet }: Situation): Tree => {
   const change = product(fraction('aB', 100), sum('magnets', minus(20)))
-  const warm = magnet !== 20 && (machine.thermal?.magnetCoefficient ?? 0) !== 0
+  const warm = magnet !== COLD && (machine.thermal?.magnetCoefficient ?? 0) !== 0
   return warm ? product('k', sum(1, change)) : product('k')
 }
 

@@ -86,6 +86,13 @@ export function quantityText(value: number, unit: Unit): string {
   return unit === '°' ? `${number}°` : `${number} ${unit}`
 }
 
+/** '43 °C'; temperatures are known to whole degrees at best. */
+export function degreeText(value: number): string {
+  if (!Number.isFinite(value)) return NOTHING
+  const whole = Math.round(value)
+  return `${whole < 0 ? MINUS : ''}${Math.abs(whole)} °C`
+}
+
 /** A number that somebody set, as they set it: not rounded, without the dust of binary fractions. */
 export function givenFigure(value: number): string {
   if (!Number.isFinite(value)) return NOTHING

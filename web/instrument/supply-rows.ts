@@ -2,8 +2,9 @@
 import type { Machine } from '../../sim/machine/machine.ts'
 import type { FormulaId } from './formulas.ts'
 import { isAlternating, isSmoothed, motorEmf } from './motor-state.ts'
-import { type Unit, quantityText } from './reading-text.ts'
+import { type Unit, degreeText, quantityText } from './reading-text.ts'
 import type { Situation } from './situation.ts'
+import { COLD } from '../store/bench.ts'
 
 export interface SupplyRow {
   readonly name: string
@@ -84,9 +85,8 @@ export function protectionRow({ protection }: Machine): SupplyRow | null {
 
 /** Null while everything is as cold as the numbers of the machine are told. */
 export function warmthText({ machine, winding, magnet }: Situation): string | null {
-  const magnets = (machine.thermal?.magnetCoefficient ?? 0) !== 0 && magnet !== 20
-  if (winding === 20 && !magnets) return null
-  const degrees = (temperature: number) => `${temperature.toFixed(0).replace('-', '−')} °C`
-  const rest = magnets ? ` and the magnets at ${degrees(magnet)}` : ''
-  return `Computed with the winding at ${degrees(winding)}${rest}.`
+  const magnets = (machine.thermal?.magnetCoefficient ?? 0) !== 0 && magnet !== COLD
+  if (winding === COLD && !magnets) return null
+  const rest = magnets ? ` and the magnets at ${degreeText(magnet)}` : ''
+  return `Computed with the winding at ${degreeText(winding)}${rest}.`
 }

@@ -2,6 +2,7 @@
 import { createStore } from 'zustand/vanilla'
 import type { Warmth } from '../../sim/drive/circuits.ts'
 import type { DriveInput } from '../../sim/drive/input.ts'
+import { REFERENCE_TEMPERATURE } from '../../sim/heat/resistance.ts'
 import type { Machine } from '../../sim/machine/machine.ts'
 
 export interface Bench {
@@ -23,7 +24,7 @@ export interface Bench {
 export const PACES = [1, 2, 4, 10, 20, 40, 100, 200, 400] as const
 
 /** Temperature at which the numbers of a machine are told [degC] */
-export const COLD = 20
+export const COLD = REFERENCE_TEMPERATURE
 
 export const firstBench: Bench = {
   setting: 0,
