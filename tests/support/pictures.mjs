@@ -8,6 +8,22 @@ import { buildSite, serveSite, siteIsFresh } from './site.mjs'
 
 const FOLDER = join(ROOT, 'assets/pictures')
 
+/** Electrical parts come after the first picture: all are there once nothing is fetched and the cost of a picture stays. */
+async function whole(page) {
+  await page.waitForLoadState('networkidle')
+  const cost = () =>
+    page.evaluate(() => {
+      window.counterturn.draw()
+      return JSON.stringify(window.counterturn.renderInfo())
+    })
+  let [before, now] = ['', await cost()]
+  while (now !== before) {
+    await new Promise((next) => setTimeout(next, 1000))
+    before = now
+    now = await cost()
+  }
+}
+
 if (!siteIsFresh()) await buildSite()
 const site = await serveSite({ port: 0 })
 const browser = await chromium.launch({ executablePath: await findBrowser(), args: BROWSER_FLAGS })
@@ -23,7 +39,7 @@ await page.evaluate(() => {
 })
 await page.keyboard.press('Space')
 await page.evaluate(() => window.counterturn.advance(0.05))
-await page.waitForTimeout(2000)
+await whole(page)
 mkdirSync(FOLDER, { recursive: true })
 await page.screenshot({ path: join(FOLDER, 'demonstrate.png') })
 await browser.close()
