@@ -153,12 +153,16 @@ export function changeInput(run: WaveRun, change: Partial<DriveInput>): void {
   settleRun(run)
 }
 
+/** From tap to tap the contact opens: the source's current ends in its arc, and the motor's runs on in the legs. */
 function changeSetting(run: WaveRun): void {
-  const { connected } = run.parts.network
+  const before = storedEnergy(run)
+  const { connected, circuit } = run.parts.network
   run.parts = newParts(run.drive, run.input, run.options)
   run.parts.network.connected = connected
   run.events = newEvents(run.parts, run.events.stepper, run.options, () => melt(run))
+  if (run.parts.network.circuit.source.emf !== circuit.source.emf) run.y[SOURCE] = 0
   begin(run)
+  leaveInArc(run, before)
 }
 
 /** The poles are changed at the motor itself, whose current ends in the arc of the contacts. */

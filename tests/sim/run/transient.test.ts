@@ -16,8 +16,9 @@ import {
   storedEnergy,
 } from '../../../sim/run/waveform.ts'
 import { CAPACITOR, MOTOR, SPEED } from '../../../sim/electric/wave-network.ts'
-import { INPUT, SPENT, STORED } from '../../../sim/run/waveform-state.ts'
+import { ARC, INPUT, SPENT, STORED } from '../../../sim/run/waveform-state.ts'
 import { bootCleaner, classroomModel, cordWinder, ventOpener } from '../../support/machines.ts'
+import { smoothed } from '../../support/other-machines.ts'
 import { between, near, relativelyNear } from '../../support/near.ts'
 
 const at = (setting: number) => ({ ...firstInput(), setting })
@@ -157,6 +158,24 @@ test('a jammed cord winder blows its fuse when the law of its current says so', 
 test('the limit of the vent opener holds its start', () => {
   const { wave, run } = transient(compileDrive(ventOpener), at(3), { duration: 0.05, samples: 50_001 })!
   between(peakOf(wave), 5.9, 6 + 1e-9)
+  expect(run.events.chatter).toBe(0)
+})
+
+test.each([
+  ['boot cleaner', bootCleaner],
+  ['smoothed boot cleaner', smoothed],
+])('taps changed at any moment, every joule of the %s is told, the arcs among them', (_, machine) => {
+  const run = createRun(compileDrive(machine), at(4), { tolerance: 1e-9 })
+  for (let n = 0; n < 20; n++) {
+    advanceRun(run, 0.0113)
+    const arc = run.y[ARC]!
+    changeInput(run, { setting: n % 2 === 0 ? 0 : 4 })
+    expect(run.y[ARC]).toBeGreaterThanOrEqual(arc)
+  }
+  const spent = SPENT.reduce((sum, n) => sum + run.y[n]!, 0)
+  near(spent + run.y[STORED]!, run.y[INPUT]!, 1e-11 * run.y[INPUT]!)
+  near(storedEnergy(run), run.y[STORED]!, 1e-6 * run.y[INPUT]!)
+  expect(run.y[ARC]).toBeGreaterThan(0)
   expect(run.events.chatter).toBe(0)
 })
 
