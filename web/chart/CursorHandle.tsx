@@ -19,6 +19,19 @@ interface CursorProps {
   readonly x: Axis
 }
 
+/** Steps of a key with Shift, and of a page */
+const FAST = 10
+const KEYS: Readonly<Record<string, number>> = {
+  ArrowRight: 1,
+  ArrowUp: 1,
+  ArrowLeft: -1,
+  ArrowDown: -1,
+  PageUp: FAST,
+  PageDown: -FAST,
+  Home: -Infinity,
+  End: Infinity,
+}
+
 /** A slider along the axis: by arrow keys, Home and End, or dragged. Without a way to move it, a line that is told. */
 export function CursorHandle({ cursor, across, top, bottom, x }: CursorProps) {
   const { move, name, at, step, text } = cursor
@@ -26,26 +39,18 @@ export function CursorHandle({ cursor, across, top, bottom, x }: CursorProps) {
   const px = Math.min(across.high, Math.max(across.low, toPixel(across, at)))
   const line = (
     <>
-      <line className="plot-cursor" x1={px} x2={px} y1={top - 6} y2={bottom} />
-      <path className="plot-cursor-head" d={`M${px - 6} ${top - 12}h12l-6 8z`} />
+      <line className="plot-cursor" x1={px} x2={px} y1={top - 2} y2={bottom} />
+      <path className="plot-cursor-head" d={`M${px - 6} ${top - 8}h12l-6 8z`} />
     </>
   )
   if (!move) return <g aria-hidden="true">{line}</g>
   const to = (value: number) => move(Math.min(x.to, Math.max(x.from, value)))
-  const keys: Readonly<Record<string, () => void>> = {
-    ArrowRight: () => to(at + step),
-    ArrowLeft: () => to(at - step),
-    PageUp: () => to(at + 10 * step),
-    PageDown: () => to(at - 10 * step),
-    Home: () => to(x.from),
-    End: () => to(x.to),
-  }
   const press = (event: KeyboardEvent) => {
-    const act = keys[event.key]
-    if (!act) return
+    const steps = KEYS[event.key]
+    if (steps === undefined) return
     event.preventDefault()
     event.stopPropagation()
-    act()
+    to(at + (event.shiftKey ? FAST : 1) * steps * step)
   }
   const follow = (event: PointerEvent<SVGGElement>) => {
     const box = event.currentTarget.ownerSVGElement?.getBoundingClientRect()

@@ -67,7 +67,7 @@ export function WavesFigure(props: WavesFigureProps) {
       </g>
       {over?.(layout)}
       {cursors.map((cursor) => (
-        <CursorHandle key={cursor.name} cursor={cursor} across={across} top={top - 4} bottom={bottom} x={x} />
+        <CursorHandle key={cursor.name} cursor={cursor} across={across} top={top - 8} bottom={bottom} x={x} />
       ))}
       <g aria-hidden="true" className="waves-words">
         {cursors.map((cursor) => (
