@@ -47,7 +47,7 @@ export function LedgerPlug({ steady }: { readonly steady: OperatingPoint | null 
 }
 
 function plugWords({ transformer, control }: Machine): string {
-  const why = control.kind === 'phase' ? 'begins late in each half wave' : 'comes in pulses'
+  const why = control.kind === 'phase' ? 'begins late in each half wave' : 'does not have the voltage’s shape'
   const core = transformer ? ', and the current that magnetises the transformer swings to and fro' : ''
   return (
     `Voltage times current is more than the power that is used: the current ${why}${core}. ` +

@@ -6,6 +6,7 @@ import type { Column } from '../chart/table.ts'
 import { useWidth } from '../chart/use-width.ts'
 import { useMachine } from '../frame/workshop.ts'
 import { useNowOrSteady, useReadout } from '../instrument/use-reading.ts'
+import type { Readout } from '../store/readout.ts'
 import { fullWidth } from './ledger-flow.ts'
 import { ledgerHeadline, ledgerReason, ledgerSum } from './ledger-words.ts'
 import { type Ledger, ledger } from './ledger.ts'
@@ -15,22 +16,27 @@ import { LedgerTable } from './LedgerTable.tsx'
 /** While the machine runs, or coasts, of now; else of steady running. */
 export function LedgerSection({ steady }: { readonly steady: OperatingPoint | null }) {
   const machine = useMachine((now) => now)
-  const running = useReadout(({ motion }) => motion === 'running')
+  const when = useReadout(whenWords)
   const reading = useNowOrSteady(steady)
   const settled = useMemo(() => (steady ? ledger(machine, steady.reading) : null), [machine, steady])
   if (!reading)
     return <p>Steady running is not computed here. Turn the machine to see where its power goes.</p>
-  return <Section running={running} settled={settled} now={ledger(machine, reading)} />
+  return <Section when={when} settled={settled} now={ledger(machine, reading)} />
+}
+
+function whenWords({ motion, reading }: Readout): string {
+  if (motion !== 'running') return 'Running steadily as set.'
+  return reading.wormSpeed === 0 ? 'Now, at a standstill.' : 'Now, as it turns.'
 }
 
 interface SectionProps {
-  readonly running: boolean
+  readonly when: string
   readonly settled: Ledger | null
   readonly now: Ledger
 }
 
 /** The scale holds what passes now and what will pass in steady running, so that it stays while a machine starts. */
-function Section({ running, settled, now }: SectionProps) {
+function Section({ when, settled, now }: SectionProps) {
   const machine = useMachine((each) => each)
   const [box, width] = useWidth<HTMLDivElement>()
   const figure = useRef<SVGSVGElement>(null)
@@ -39,7 +45,7 @@ function Section({ running, settled, now }: SectionProps) {
   return (
     <section className="ledger-section" aria-label="Where the power goes">
       <h2>{headline}</h2>
-      <p className="small">{running ? 'Now, as it turns.' : 'Running steadily as set.'}</p>
+      <p className="small">{when}</p>
       <div className="drive-figure" ref={box}>
         <LedgerFlow
           ledger={now}

@@ -9,7 +9,7 @@ import { useKept } from './kept.ts'
 import { BESIDE, TorqueBeside } from './TorqueBeside.tsx'
 import { TorqueChart } from './TorqueChart.tsx'
 import { hotWords, meetingWords } from './torque-words.ts'
-import { type TorqueView, cursorStep, cursorWords, meetingCurrent, torqueColumns } from './torque-view.ts'
+import { type TorqueView, cursorStep, cursorWords, settledWords, torqueColumns } from './torque-view.ts'
 import { useTorqueView } from './torque-use-view.ts'
 
 const MAIN_HEIGHT = 264
@@ -42,7 +42,6 @@ function Charts({ view }: { readonly view: TorqueView }) {
   const [moved, setMoved] = useKept('readAt')
   const at = Math.min(view.end, moved ?? view.steady?.speed ?? 0)
   const words = useMemo(() => cursorWords(view, at), [view, at])
-  const atMeeting = moved === null && view.steady !== null
   const cursor = { name: 'Speed to read at', at, step: cursorStep(view.end), text: words, move: setMoved }
   const grow = width > WIDE ? 80 : 0
   return (
@@ -51,7 +50,7 @@ function Charts({ view }: { readonly view: TorqueView }) {
       <div className="drive-figure" ref={box}>
         <TorqueChart view={view} width={width} height={MAIN_HEIGHT + grow} cursor={cursor} figure={figure} />
       </div>
-      <p className="torque-read">{atMeeting ? meetingCurrent(view, at) : words}.</p>
+      <p className="torque-read">{moved === null ? settledWords(view, at) : words}.</p>
       <p className="small">
         Numbers name the settings; the bold one is set. Dashed is what wheels, meshes and friction ask for.
         The machine settles where the two cross. {insulation && hotWords(view, insulation)}

@@ -73,9 +73,12 @@ export function cursorWords(view: TorqueView, at: number): string {
   return `${given}; ${quantityText(asked, 'N m')} are asked for`
 }
 
-/** The same where nobody has moved the cursor from where motor and load meet, which is told already. */
-export const meetingCurrent = (view: TorqueView, at: number): string =>
-  `There the motor takes ${quantityText(readingAt(view, at).currentMean, 'A')}. Move the line to read other speeds`
+/** What is not told already where nobody has moved the cursor from where the machine settles. */
+export function settledWords(view: TorqueView, at: number): string {
+  const place = view.steady ? 'There' : 'At standstill'
+  const current = quantityText(readingAt(view, at).currentMean, 'A')
+  return `${place} the motor takes ${current}. Move the line to read other speeds`
+}
 
 const readingAt = ({ drive, input }: TorqueView, at: number): Reading =>
   readAt(newReading(), drive, input, input.sense * radPerSecond(at), 0)

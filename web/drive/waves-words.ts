@@ -138,13 +138,14 @@ export function meterSentence(what: string, { rms, rectified, peak }: Meters): s
 
 /** Of which moment the waves are; the speed rounded, since cycle means and waveform differ in the fourth digit. */
 export function momentText({ kind, speed, input, open, machine }: Moment): string {
-  const at = speed === 0 ? 'standing still' : `about ${figure(Math.abs(rpm(speed)))}\u00a0r/min`
+  const still = input.jammed === 'none' ? 'standing still' : 'jammed'
+  const at = speed === 0 ? still : `about ${figure(Math.abs(rpm(speed)))}\u00a0r/min`
   const setting = `setting ${input.setting + 1}`
   const opened = machine.protection.kind === 'overload' ? 'overload switch open' : 'fuse open'
   const plugged = input.connected ? setting : open ? opened : 'unplugged'
   if (kind === 'now') return `Now, ${plugged}, ${at}`
   if (kind === 'held') return `Held as it was, ${plugged}, ${at}`
-  return speed === 0 ? `Standing still under power, ${setting}` : `Steady running, ${setting}, ${at}`
+  return speed === 0 ? `Under power, ${setting}, ${still}` : `Steady running, ${setting}, ${at}`
 }
 
 /** Said where cycle means at a steady speed no longer stand for what happens. */
