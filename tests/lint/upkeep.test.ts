@@ -1,4 +1,4 @@
-import { readFileSync, readdirSync } from 'node:fs'
+import { existsSync, readFileSync, readdirSync } from 'node:fs'
 import { join } from 'node:path'
 import { expect, test } from 'vitest'
 
@@ -36,4 +36,9 @@ test('the lock file holds no download address', () => {
   })
   expect(lock).toMatchObject({ name: 'counterturn' })
   expect(addresses).toEqual([])
+})
+
+test.each(['README.md', 'DEVELOPERS.md', 'CHANGELOG.md'])('every link of %s leads to a file', (name) => {
+  const links = [...readFileSync(name, 'utf8').matchAll(/\]\((?!https?:)([^)#]+)\)/g)].map(([, to]) => to!)
+  expect(links.filter((to) => !existsSync(to))).toEqual([])
 })
