@@ -1,7 +1,7 @@
 /** Keeps both drawings of the commutator right: size, colours, and where the machine stands. */
 import { drawnTruly } from '../../sim/drive/screen-rule.ts'
 import type { Frame } from '../frame/frame-state.ts'
-import { repaintOn } from '../panel/repaint.ts'
+import { followOn } from '../instrument/canvas.ts'
 import { type Commutator, followedAngle } from './commutator.ts'
 import { type Pen, penOn } from './commutator-pen.ts'
 import { type CommutatorMoment, type RoundContent, drawRound } from './commutator-picture.ts'
@@ -62,17 +62,12 @@ export function attachCommutator(
     onMoved(moment, frame.motion === 'still')
     draw()
   }
-  const sight = new IntersectionObserver(([entry]) => {
-    seen = entry?.isIntersecting ?? true
-    if (seen) draw()
+  return followOn(round, frame.canvases, {
+    painter,
+    again,
+    draw,
+    seen: (isSeen) => {
+      seen = isSeen
+    },
   })
-  sight.observe(round)
-  const end = repaintOn(round, again)
-  frame.canvases.add(painter)
-  again()
-  return () => {
-    end()
-    sight.disconnect()
-    frame.canvases.delete(painter)
-  }
 }

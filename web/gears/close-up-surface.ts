@@ -2,7 +2,7 @@
 import type { Frame } from '../frame/frame-state.ts'
 import { type CloseUp, PIXELS_A_MM } from './close-up.ts'
 import { type CloseUpPen, closeUpPen, drawCloseUp, readCloseUpColours } from './close-up-picture.ts'
-import { repaintOn } from '../panel/repaint.ts'
+import { followOn } from '../instrument/canvas.ts'
 import { type Touching, followFrame } from './touching.ts'
 
 export interface CloseUpContent {
@@ -49,17 +49,12 @@ export function attachCloseUp(canvas: HTMLCanvasElement, frame: Frame, content: 
     painter()
     draw()
   }
-  const sight = new IntersectionObserver(([entry]) => {
-    seen = entry?.isIntersecting ?? true
-    if (seen) draw()
+  return followOn(canvas, frame.canvases, {
+    painter,
+    again,
+    draw,
+    seen: (isSeen) => {
+      seen = isSeen
+    },
   })
-  sight.observe(canvas)
-  const end = repaintOn(canvas, again)
-  frame.canvases.add(painter)
-  again()
-  return () => {
-    end()
-    sight.disconnect()
-    frame.canvases.delete(painter)
-  }
 }

@@ -1,4 +1,4 @@
-/** A canvas on the page: as sharp as the screen, in the colours of the page. */
+/** A canvas on the page: as sharp as the screen, in the colours of the page, drawn anew when these change. */
 
 export interface FittedCanvas {
   readonly ctx: CanvasRenderingContext2D
@@ -28,4 +28,54 @@ export function fitCanvas(canvas: HTMLCanvasElement): FittedCanvas | null {
 export function tokensOf(element: Element): (name: string) => string {
   const style = getComputedStyle(element)
   return (name) => style.getPropertyValue(name).trim()
+}
+
+/** Draws a canvas again when its size, the theme or the fonts change, or for paper; returns what ends it. */
+export function repaintOn(canvas: HTMLCanvasElement, again: () => void): () => void {
+  const sizes = new ResizeObserver(again)
+  sizes.observe(canvas)
+  const theme = new MutationObserver(again)
+  theme.observe(document.documentElement, { attributes: true, attributeFilter: ['data-theme'] })
+  document.fonts.addEventListener('loadingdone', again)
+  const paper = matchMedia('print')
+  paper.addEventListener('change', again)
+  return () => {
+    sizes.disconnect()
+    theme.disconnect()
+    document.fonts.removeEventListener('loadingdone', again)
+    paper.removeEventListener('change', again)
+  }
+}
+
+export interface SeenPainter {
+  /** Called in every frame */
+  readonly painter: () => void
+  /** Fits and draws anew */
+  readonly again: () => void
+  /** Draws as it stands */
+  readonly draw: () => void
+  readonly seen: (isSeen: boolean) => void
+}
+
+/** Keeps a canvas right while the frame moves, and draws it when it comes in sight; returns what ends it. */
+export function followOn(
+  canvas: HTMLCanvasElement,
+  canvases: Set<() => void>,
+  content: SeenPainter,
+): () => void {
+  const { painter, again, draw, seen } = content
+  const sight = new IntersectionObserver(([entry]) => {
+    const isSeen = entry?.isIntersecting ?? true
+    seen(isSeen)
+    if (isSeen) draw()
+  })
+  sight.observe(canvas)
+  const end = repaintOn(canvas, again)
+  canvases.add(painter)
+  again()
+  return () => {
+    end()
+    sight.disconnect()
+    canvases.delete(painter)
+  }
 }

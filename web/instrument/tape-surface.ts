@@ -4,7 +4,7 @@ import type { Frame } from '../frame/frame-state.ts'
 import { type TapeWindow, coveredTape, dashStep, followTurns, openTape } from './tape-layout.ts'
 import { type Pen, WEDGE_ROOM, hatchPattern, readColours, tapeSizes } from './tape-pen.ts'
 import { type TapeContent, drawTape, placeFlag } from './tape-picture.ts'
-import { fitCanvas } from './canvas.ts'
+import { fitCanvas, repaintOn } from './canvas.ts'
 
 export interface TapeSurface {
   readonly canvas: HTMLCanvasElement
@@ -95,20 +95,11 @@ export function showContent(
 export function attachSurface(surface: TapeSurface, frame: Frame): () => void {
   const again = () => refresh(surface, frame)
   const painter = () => paint(surface, frame)
-  const sizes = new ResizeObserver(again)
-  sizes.observe(surface.canvas)
-  const theme = new MutationObserver(again)
-  theme.observe(document.documentElement, { attributes: true, attributeFilter: ['data-theme'] })
-  document.fonts.addEventListener('loadingdone', again)
-  const paper = matchMedia('print')
-  paper.addEventListener('change', again)
+  const end = repaintOn(surface.canvas, again)
   frame.canvases.add(painter)
   again()
   return () => {
-    sizes.disconnect()
-    theme.disconnect()
-    document.fonts.removeEventListener('loadingdone', again)
-    paper.removeEventListener('change', again)
+    end()
     frame.canvases.delete(painter)
   }
 }
