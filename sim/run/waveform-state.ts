@@ -6,9 +6,9 @@ import { FREE } from '../electric/wave-network.ts'
  */
 export const FUSE = FREE
 /** Components on which rates depend */
-export const COUPLED = FREE + 1
+export const COUPLED = FUSE + 1
 /** Angle of the worm since whole turns were last taken out, in the supply's sense [rad] */
-export const ANGLE = COUPLED
+export const ANGLE = FUSE + 1
 export const INPUT = ANGLE + 1
 export const SOURCE_RESISTANCE = INPUT + 1
 export const DIODES = INPUT + 2
