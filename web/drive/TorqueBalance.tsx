@@ -1,5 +1,7 @@
 /** Motor to two wheels: copies of the motor's torque above, below them what becomes of it. */
-import { useMemo, useRef } from 'react'
+import { useDeferredValue, useMemo, useRef } from 'react'
+import type { Drive } from '../../sim/drive/drive.ts'
+import type { Machine } from '../../sim/machine/machine.ts'
 import { ChartActions } from '../chart/ChartActions.tsx'
 import type { Column } from '../chart/table.ts'
 import { useWidth } from '../chart/use-width.ts'
@@ -27,7 +29,20 @@ function useBalances(): Balances {
   const { drive } = frame
   const running = useReadout(({ motion }) => motion === 'running')
   const reading = useNowOrSteady(steady)
-  const other = useMemo(() => {
+  const set = useMemo(() => ({ drive, machine, bench }), [drive, machine, bench])
+  const other = useOther(useDeferredValue(set))
+  return { set: reading && balance(machine, reading, bench.sense), other, running }
+}
+
+interface AsSet {
+  readonly drive: Drive
+  readonly machine: Machine
+  readonly bench: Bench
+}
+
+/** Its steady running is worked out after that of the loads as set is drawn. */
+function useOther({ drive, machine, bench }: AsSet): OtherBalance | null {
+  return useMemo(() => {
     const { loads } = machine.outputs
     if (loads.length < 2) return null
     const heavy = heaviest(loads)
@@ -40,7 +55,6 @@ function useBalances(): Balances {
       ? { name: 'Both wheels loaded', short: 'Both loaded', balance: told }
       : { name: 'Only the left wheel loaded', short: 'One loaded', balance: told }
   }, [drive, machine, bench])
-  return { set: reading && balance(machine, reading, bench.sense), other, running }
 }
 
 const heaviest = (loads: readonly { readonly active: number; readonly passive: number }[]): number => {

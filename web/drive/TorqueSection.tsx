@@ -41,7 +41,10 @@ function Charts({ view }: { readonly view: TorqueView }) {
   const [beside, setBeside] = useKept('beside')
   const [moved, setMoved] = useKept('readAt')
   const at = Math.min(view.end, moved ?? view.steady?.speed ?? 0)
-  const words = useMemo(() => cursorWords(view, at), [view, at])
+  const words = useMemo(
+    () => (moved === null ? settledWords(view) : cursorWords(view, at)),
+    [view, moved, at],
+  )
   const cursor = { name: 'Speed to read at', at, step: cursorStep(view.end), text: words, move: setMoved }
   const grow = width > WIDE ? 80 : 0
   return (
@@ -50,7 +53,7 @@ function Charts({ view }: { readonly view: TorqueView }) {
       <div className="drive-figure" ref={box}>
         <TorqueChart view={view} width={width} height={MAIN_HEIGHT + grow} cursor={cursor} figure={figure} />
       </div>
-      <p className="torque-read">{moved === null ? settledWords(view, at) : words}.</p>
+      <p className="torque-read">{words}.</p>
       <p className="small">
         Numbers name the settings; the bold one is set. Dashed is what wheels, meshes and friction ask for.
         The machine settles where the two cross. {insulation && hotWords(view, insulation)}

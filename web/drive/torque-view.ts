@@ -2,7 +2,7 @@
 import type { Drive } from '../../sim/drive/drive.ts'
 import type { DriveInput } from '../../sim/drive/input.ts'
 import type { OperatingPoint } from '../../sim/drive/operating-point.ts'
-import { type Reading, newReading, readAt } from '../../sim/drive/reading.ts'
+import { newReading, readAt } from '../../sim/drive/reading.ts'
 import type { Thermal } from '../../sim/machine/machine.ts'
 import { radPerSecond, rpm } from '../../sim/quantity/convert.ts'
 import type { Column } from '../chart/table.ts'
@@ -22,8 +22,8 @@ export interface TorqueView {
   readonly demand: Float64Array
   /** Null where no heat is described */
   readonly longTorque: Float64Array | null
-  /** Where they meet [r/min], [N m]; null where they do not */
-  readonly steady: { readonly speed: number; readonly torque: number } | null
+  /** Where they meet [r/min], [N m], with the current there [A]; null where they do not */
+  readonly steady: { readonly speed: number; readonly torque: number; readonly current: number } | null
 }
 
 export interface TorqueCursor {
@@ -55,33 +55,33 @@ export function torqueView({ found, drive, input, point, thermal, winding }: Tol
     setting: input.setting,
     demand: found.speed.map((speed) => demandTorque(drive, input, speed)),
     longTorque: thermal && longTorque(found, thermal, winding),
-    steady:
-      point && point.speed !== 0
-        ? { speed: rpm(Math.abs(point.speed)), torque: point.reading.motorTorque }
-        : null,
+    steady: point && point.speed !== 0 ? meetingOf(point) : null,
   }
 }
+
+const meetingOf = ({ speed, reading }: OperatingPoint): TorqueView['steady'] => ({
+  speed: rpm(Math.abs(speed)),
+  torque: reading.motorTorque,
+  current: reading.currentMean,
+})
 
 /** Size of one step of the cursor [r/min] */
 export const cursorStep = (end: number): number => 10 ** Math.floor(Math.log10(end / 50))
 
 /** What is read where the cursor stands [r/min], worked out there. */
-export function cursorWords(view: TorqueView, at: number): string {
-  const { motorTorque, currentMean } = readingAt(view, at)
+export function cursorWords({ drive, input }: TorqueView, at: number): string {
+  const speed = radPerSecond(at)
+  const { motorTorque, currentMean } = readAt(newReading(), drive, input, input.sense * speed, 0)
   const given = `At ${quantityText(at, 'r/min')} the motor gives ${quantityText(motorTorque, 'N m')} and takes ${quantityText(currentMean, 'A')}`
-  const asked = demandTorque(view.drive, view.input, radPerSecond(at))
-  return `${given}; ${quantityText(asked, 'N m')} are asked for`
+  return `${given}; ${quantityText(demandTorque(drive, input, speed), 'N m')} are asked for`
 }
 
 /** What is not told already where nobody has moved the cursor from where the machine settles. */
-export function settledWords(view: TorqueView, at: number): string {
-  const place = view.steady ? 'There' : 'At standstill'
-  const current = quantityText(readingAt(view, at).currentMean, 'A')
-  return `${place} the motor takes ${current}. Move the line to read other speeds`
+export function settledWords({ steady, lines, setting }: TorqueView): string {
+  const current = steady ? steady.current : (lines[setting]?.currentMean[0] ?? 0)
+  const place = steady ? 'There' : 'At standstill'
+  return `${place} the motor takes ${quantityText(current, 'A')}. Move the line to read other speeds`
 }
-
-const readingAt = ({ drive, input }: TorqueView, at: number): Reading =>
-  readAt(newReading(), drive, input, input.sense * radPerSecond(at), 0)
 
 /** In the core's own numbers, only the speed turned into r/min. */
 export const torqueColumns = ({ speeds, lines, demand }: TorqueView): readonly Column[] => [
