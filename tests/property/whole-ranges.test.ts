@@ -49,9 +49,9 @@ describe(`motor drives over the whole ranges of the field table, seed ${SEED}`, 
         if (point.speed !== 0) moving++
         expect(missAfterRun(drive, input, point)).toBeLessThanOrEqual(point.speed === 0 ? 0 : 1e-4)
       }),
-      { seed: SEED, numRuns: 500 },
+      { seed: SEED, numRuns: 250 },
     )
-    expect(moving).toBeGreaterThan(150)
+    expect(moving).toBeGreaterThan(75)
   })
 
   test('where it settles, every reading is finite and of the input less than 1e-11 is not accounted for', () => {
@@ -65,7 +65,7 @@ describe(`motor drives over the whole ranges of the field table, seed ${SEED}`, 
         const flow = Math.max(Math.abs(inputPower) + coreLoss, Math.abs(outputLeft), Math.abs(outputRight))
         expect(Math.abs(reading.residual)).toBeLessThanOrEqual(1e-11 * flow)
       }),
-      { seed: SEED, numRuns: 1000 },
+      { seed: SEED, numRuns: 500 },
     )
   })
 
@@ -82,8 +82,8 @@ describe(`motor drives over the whole ranges of the field table, seed ${SEED}`, 
         expect(Math.abs(residual)).toBeLessThanOrEqual(1e-11 * flow)
         expect(missAfterRun(drive, input, point)).toBeLessThanOrEqual(point.speed === 0 ? 0 : 1e-4)
       }),
-      { seed: SEED, numRuns: 100 },
+      { seed: SEED, numRuns: 60 },
     )
-    expect(moving).toBeGreaterThan(30)
+    expect(moving).toBeGreaterThan(18)
   })
 })
