@@ -23,6 +23,7 @@ const loaders = {
   waves: () => import('./drive/WavesPanel.tsx'),
   torque: () => import('./drive/TorquePanel.tsx'),
   power: () => import('./drive/PowerPanel.tsx'),
+  wayInLarge: () => import('./drive/WayInLarge.tsx'),
   heat: () => import('./drive/HeatPanel.tsx'),
   heatScale: () => import('./drive/HeatScale.tsx'),
   brushes: () => import('./drive/BrushesPanel.tsx'),
@@ -49,6 +50,7 @@ export const Readings = lazy(async () => ({ default: (await loaders.readings()).
 export const WavesPanel = lazy(async () => ({ default: (await loaders.waves()).WavesPanel }))
 export const TorquePanel = lazy(async () => ({ default: (await loaders.torque()).TorquePanel }))
 export const PowerPanel = lazy(async () => ({ default: (await loaders.power()).PowerPanel }))
+export const WayInLarge = lazy(async () => ({ default: (await loaders.wayInLarge()).WayInLarge }))
 export const HeatPanel = lazy(async () => ({ default: (await loaders.heat()).HeatPanel }))
 export const HeatScale = lazy(async () => ({ default: (await loaders.heatScale()).HeatScale }))
 export const BrushesPanel = lazy(async () => ({ default: (await loaders.brushes()).BrushesPanel }))

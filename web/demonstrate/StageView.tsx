@@ -3,7 +3,7 @@ import { Suspense, useEffect, useMemo, useState } from 'react'
 import { useBench, useMachine, useView, useWorkshop } from '../frame/workshop.ts'
 import { drawnBy } from '../frame/frame-state.ts'
 import { beginDrag, dragTo, endDrag, runFrame } from '../frame/frame.ts'
-import { HeatScale, StageLabels } from '../later.ts'
+import { HeatScale, StageLabels, WayInLarge } from '../later.ts'
 import { PlanView } from '../instrument/PlanView.tsx'
 import type { StageFrame } from '../scene/stage-props.ts'
 import { requestFrame } from '../scene/ticker.ts'
@@ -139,6 +139,9 @@ function Picture({ Stage }: { readonly Stage: StagePicture }) {
       {state.drawn.slow && state.quality === 'auto' && (
         <p className="drawn-plainly small">Drawn plainly to keep up. Counts are not affected.</p>
       )}
+      <Suspense>
+        {open && state.large && state.lit !== null && <WayInLarge left={freeArea.left + 16} />}
+      </Suspense>
       <Suspense>{heat && <HeatScale heat={heat} left={freeArea.left + 16} />}</Suspense>
       <Suspense>
         {state.pictureReady && state.caseState !== 'closed' && named && (

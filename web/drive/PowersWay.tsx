@@ -1,30 +1,12 @@
 /** The power's way: the light on the stage goes from stop to stop, and here stands what happens there. */
 import { type ReactNode, type RefObject, useEffect, useMemo, useRef, useState } from 'react'
-import { type Workshop, useMachine, useView, useWorkshop } from '../frame/workshop.ts'
+import { useMachine, useView, useWorkshop } from '../frame/workshop.ts'
 import { Icon } from '../instrument/Icon.tsx'
 import type { PowerStop } from '../store/view.ts'
 import { PowersWayStop } from './PowersWayStop.tsx'
 import { type WayStop, powersWay, stopFrom } from './powers-way.ts'
 import './powers-way.css'
-import { typing } from '../instrument/typing.ts'
-
-/** The parts have to be together and the case open to the eye. */
-const light = ({ view }: Workshop, lit: PowerStop | null): void =>
-  view.setState(({ apart, caseState, lit: before, selected }) => ({
-    lit,
-    selected: lit === null ? selected : null,
-    apart: lit === null && before === null ? apart : 0,
-    caseState: lit !== null && caseState === 'closed' ? 'clear' : caseState,
-  }))
-
-const STEPS: Readonly<Record<string, 1 | -1>> = {
-  ArrowRight: 1,
-  ArrowDown: 1,
-  PageDown: 1,
-  ArrowLeft: -1,
-  ArrowUp: -1,
-  PageUp: -1,
-}
+import { light, useWalkingKeys } from './use-walking-keys.ts'
 
 export function PowersWay() {
   const workshop = useWorkshop()
@@ -88,32 +70,6 @@ function Start({ first, again, begin }: StartProps) {
       </button>
     </section>
   )
-}
-
-/**
- * Arrow keys while the focus is in the section; anywhere what a presenter's remote sends, while the light is on. Arrow
- * keys turn the shaft elsewhere, so that here they are kept from going on.
- */
-function useWalkingKeys(
-  workshop: Workshop,
-  way: readonly WayStop[],
-  section: RefObject<HTMLElement | null>,
-): void {
-  useEffect(() => {
-    const press = (event: KeyboardEvent) => {
-      const { lit } = workshop.view.getState()
-      const by = STEPS[event.key]
-      const near = event.target instanceof Node && section.current?.contains(event.target)
-      if (lit === null || by === undefined || typing(event.target)) return
-      if (!near && !event.key.startsWith('Page')) return
-      event.preventDefault()
-      event.stopPropagation()
-      const stops = way.map(({ stop }) => stop)
-      light(workshop, stopFrom(stops, lit, by) ?? lit)
-    }
-    addEventListener('keydown', press, { capture: true })
-    return () => removeEventListener('keydown', press, { capture: true })
-  }, [workshop, way, section])
 }
 
 interface WalkProps {
