@@ -5,7 +5,7 @@ import { operatingPoint } from '../../sim/drive/operating-point.ts'
 import type { Machine } from '../../sim/machine/machine.ts'
 import { fuseTime, meltingIntegral } from '../../sim/heat/fuse.ts'
 import { tell } from '../../web/drive/transient-words.ts'
-import { type Happening, happen, optionsFor, roundUp } from '../../web/run-work/happenings.ts'
+import { type Happening, happen, optionsFor, roundUp } from '../../sim/run/happenings.ts'
 import {
   integral,
   peakOf,

@@ -2,7 +2,7 @@
 import { useStore } from 'zustand'
 import { type StoreApi, createStore } from 'zustand/vanilla'
 import { type Workshop, useWorkshop } from '../frame/workshop.ts'
-import type { Happening } from '../run-work/happenings.ts'
+import type { Happening } from '../../sim/run/happenings.ts'
 import type { Beside } from './TorqueBeside.tsx'
 import type { LaneId } from './waves-lanes.ts'
 import type { Look } from './waves-seen.ts'

@@ -11,7 +11,7 @@ import { rpm } from '../../sim/quantity/convert.ts'
 import type { Wave } from '../../sim/run/waveform-record.ts'
 import { figure, quantityText } from '../instrument/reading-text.ts'
 import { peakOf, rmsBetween, squareIntegral, timeAt, turnsBetween } from './transient-facts.ts'
-import { type Happening, LEAD } from '../run-work/happenings.ts'
+import { type Happening, LEAD } from '../../sim/run/happenings.ts'
 import type { LaneId } from './waves-lanes.ts'
 import { timeText } from './waves-words.ts'
 
@@ -46,6 +46,9 @@ const carried = (wave: Wave, { transformer }: Machine, { side }: MeltingProtecti
 
 /** Part of the final speed that counts as up to speed. */
 const UP = 0.9
+const PER_CENT_UP = `${100 * UP} %`
+/** Part of its limit from which a current's crest is at it: samples can miss it. */
+const LIMITED = 0.99
 /** Stretch at the end over which the settled state is read: whole periods of 50 and of 60 Hz [s] */
 const END = 0.1
 
@@ -71,12 +74,12 @@ function tellStart(wave: Wave, machine: Machine): Told {
   const sentences = [
     `The current rises to ${peakText}${times} ${timeText(peak.at)} after the start: a motor at rest has no voltage of its own to hold it back.`,
   ]
-  if (protection.kind === 'limit' && peak.value > 0.99 * protection.current)
+  if (protection.kind === 'limit' && peak.value > LIMITED * protection.current)
     sentences.push('There the current limit holds it, by opening the switch early.')
   if (at < Infinity) {
     const value = rpm(speed[indexAt(time, at)]!)
-    marks.push({ lane: 'speed', name: `90 % after ${timeText(at)}`, time: at, value })
-    sentences.push(`90 % of the speed is there after ${timeText(at)}.`)
+    marks.push({ lane: 'speed', name: `${PER_CENT_UP} after ${timeText(at)}`, time: at, value })
+    sentences.push(`${PER_CENT_UP} of the speed is there after ${timeText(at)}.`)
   } else if (settled === 0) sentences.push('It does not start: the load holds it.')
   return { sentences: [...sentences, ...tellFuse(wave, machine, 0, at)], marks }
 }

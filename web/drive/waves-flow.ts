@@ -11,6 +11,8 @@ export interface Flow {
 
 /** Currents below this part of the largest count as none. Our choice. */
 const NONE = 1e-3
+/** Part of its current by which a motor's differs from the source's when it comes from elsewhere too. Our choice. */
+const APART = 0.01
 
 /** From samples over whole periods: motor and source current [A], the latter on the motor's side of a transformer. */
 export function flowOf(time: Float64Array, motor: Float64Array, source: Float64Array): Flow {
@@ -24,7 +26,7 @@ export function flowOf(time: Float64Array, motor: Float64Array, source: Float64A
     const s = Math.abs(source[n]! + source[n - 1]!) / 2
     if (i > none) flow.motor += h
     if (s > none) flow.source += h
-    if (i > none && s < i - 0.01 * i - none) flow.around += h
+    if (i > none && s < (1 - APART) * i - none) flow.around += h
   }
   return flow
 }

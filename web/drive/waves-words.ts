@@ -8,12 +8,16 @@ import type { Moment } from './waves-moment.ts'
 import type { Flow } from './waves-flow.ts'
 import { type Meters, SINE_FORM } from './waves-meters.ts'
 
-const percent = (part: number): string => `${figure(100 * part, part < 0.995 ? 2 : 3)}\u00a0%`
-
 /** Parts of a period above this are the whole of it. */
 const ALL = 0.995
+/** Parts of a period below this are not spoken of. Our choice. */
+const SOME = 0.01
+/** Part by which a meter for sines may be wrong before it is spoken of. Our choice. */
+const NEAR_A_SINE = 0.02
 /** Part of a current limit at which it acts. Our choice. */
 const NEARLY = 0.999
+
+const percent = (part: number): string => `${figure(100 * part, part < ALL ? 2 : 3)}\u00a0%`
 
 /** A span of time in the unit that reads best. */
 export function timeText(seconds: number): string {
@@ -78,7 +82,7 @@ function noCurrent({ emf }: Told): string {
 
 function bridgeSentence({ flow, emf, speed }: Told): string {
   const carried =
-    flow.around > 0.01
+    flow.around > SOME
       ? ` For ${percent(flow.around)} of the time the winding drives its current on through the diodes, past the transformer.`
       : ''
   if (flow.motor > ALL)
@@ -132,7 +136,7 @@ export function meterSentence(what: string, { rms, rectified, peak }: Meters): s
   if (rms === 0) return ''
   const shown = SINE_FORM * rectified
   const crest = `crest factor ${figure(peak / rms)}, form factor ${figure(rms / rectified)}`
-  if (Math.abs(shown / rms - 1) < 0.02) return `${what}: ${crest}.`
+  if (Math.abs(shown / rms - 1) < NEAR_A_SINE) return `${what}: ${crest}.`
   return `${what}: ${crest}. A meter that is not true-rms would show ${quantityText(shown, 'A')} instead of ${quantityText(rms, 'A')}.`
 }
 

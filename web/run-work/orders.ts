@@ -15,8 +15,8 @@ import { type NoSettling, type SettledHeat, settledHeat } from '../../sim/run/he
 import type { TorqueSpeedCurve } from '../../sim/run/torque-speed.ts'
 import type { Wave } from '../../sim/run/waveform-record.ts'
 import { steadyWave } from '../../sim/run/waveform-steady.ts'
-import { type Happening, happen } from './happenings.ts'
-import { sweepTorque } from './sweep.ts'
+import { type Happening, happen } from '../../sim/run/happenings.ts'
+import { sweepTorque } from '../../sim/run/torque-sweep.ts'
 
 /** Hours of warming and cooling; null where a machine has no thermal description. */
 export interface HeatingOrder {

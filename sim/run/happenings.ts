@@ -1,11 +1,11 @@
 /** A start, a jam, a pull of the plug: from which state each is run, and for how long. */
-import type { Drive } from '../../sim/drive/drive.ts'
-import type { DriveInput } from '../../sim/drive/input.ts'
-import { operatingPoint } from '../../sim/drive/operating-point.ts'
-import { restState } from '../../sim/drive/state.ts'
-import { step } from '../../sim/drive/step.ts'
-import { type TransientOptions, transient } from '../../sim/run/transient.ts'
-import type { Wave } from '../../sim/run/waveform-record.ts'
+import type { Drive } from '../drive/drive.ts'
+import type { DriveInput } from '../drive/input.ts'
+import { operatingPoint } from '../drive/operating-point.ts'
+import { restState } from '../drive/state.ts'
+import { step } from '../drive/step.ts'
+import { type TransientOptions, transient } from './transient.ts'
+import type { Wave } from './waveform-record.ts'
 
 export type Happening = 'start' | 'jam-left' | 'jam-right' | 'unplug'
 
@@ -25,6 +25,15 @@ const LONGEST_CHOPPED = 0.7
 /** Part of the final speed that counts as there */
 const THERE = 0.98
 
+/** So that its end is seen to stay: what is added in parts of the time, and at least [s]. Our choice. */
+const REST = 0.3
+const LEAST_REST = 0.05
+
+const withRest = (time: number): number => (1 + REST) * time + LEAST_REST
+
+/** Rounding that a round number may be short of what is asked for, in parts of it */
+const SLACK = 1e-3
+
 /** Time until the speed has come to its end, at the averaged level [s] */
 function timeToSettle(drive: Drive, input: DriveInput, from: number, to: number, longest: number): number {
   const state = restState()
@@ -37,7 +46,7 @@ function timeToSettle(drive: Drive, input: DriveInput, from: number, to: number,
 /** Up to the next of 1, 2, 5 and their tens. */
 export function roundUp(value: number): number {
   const ten = 10 ** Math.floor(Math.log10(value))
-  return ten * ([1, 2, 5, 10].find((each) => each * ten >= 0.999 * value) ?? 10)
+  return ten * ([1, 2, 5, 10].find((each) => each * ten >= (1 - SLACK) * value) ?? 10)
 }
 
 function longestOf(drive: Drive, { setting }: DriveInput, what: Happening): number {
@@ -61,12 +70,12 @@ export function optionsFor(drive: Drive, input: DriveInput, what: Happening): Tr
   if (!steady || drive.circuits.length === 0) return null
   const longest = longestOf(drive, input, what)
   if (what === 'start') {
-    const duration = roundUp(1.3 * timeToSettle(drive, input, 0, steady.speed, longest) + 0.05)
+    const duration = roundUp(withRest(timeToSettle(drive, input, 0, steady.speed, longest)))
     return { duration, samples: samplesOf(drive, input, duration) }
   }
   const change = changeOf(what)
   const settles = timeToSettle(drive, { ...input, ...change }, steady.speed, 0, longest)
-  const duration = LEAD + roundUp(1.3 * settles + 0.05)
+  const duration = LEAD + roundUp(withRest(settles))
   return {
     duration,
     samples: samplesOf(drive, input, duration),

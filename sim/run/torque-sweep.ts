@@ -1,9 +1,9 @@
 /** Torque over speed at every setting, with a word on how far it is after each. */
-import type { Drive } from '../../sim/drive/drive.ts'
-import { firstInput } from '../../sim/drive/input.ts'
-import { operatingPoint } from '../../sim/drive/operating-point.ts'
-import { chartSpeed } from '../../sim/run/chart-speed.ts'
-import { type TorqueSpeedCurve, torqueSpeedCurves } from '../../sim/run/torque-speed.ts'
+import type { Drive } from '../drive/drive.ts'
+import { firstInput } from '../drive/input.ts'
+import { operatingPoint } from '../drive/operating-point.ts'
+import { chartSpeed } from './chart-speed.ts'
+import { type TorqueSpeedCurve, torqueSpeedCurves } from './torque-speed.ts'
 
 /** How far beyond light running a motor is shown that has no speed of its own without torque. Our choice. */
 const BEYOND = 1.3
