@@ -43,34 +43,44 @@ function tintAll({ groups }: MovingParts, tinting: Tinting): void {
   }
 }
 
-const degrees = (T: number): string => `${Math.round(T)} °C`
+const degrees = (T: number): string => `${Math.round(T)} °C`.replace('-', '−')
+
+type Told = Pick<PartHeat, 'winding' | 'case'>
+type Point = readonly [number, number, number]
+
+/** A text beside a part, in the part's own frame [mm] */
+interface Place {
+  readonly part: number
+  readonly text: string
+  readonly at: Point
+  readonly from: Point
+}
+
+function placesOf({ motor }: Layout, { winding, case: body }: Told): readonly Place[] {
+  if (!motor) return []
+  const from: Point = [0, 0, (motor.armatureFront + motor.armatureBack) / 2]
+  return [
+    { part: ROTOR, text: `Winding ${degrees(winding)}`, at: [0, motor.radius, from[2]], from },
+    { part: MOTOR, text: `Case ${degrees(body)}`, at: [motor.radius, 0, from[2]], from },
+  ]
+}
+
+const labelAt = ({ text, at, from }: Place): Label => ({
+  text,
+  at: new Vector3(...at),
+  from: new Vector3(...from),
+  minor: false,
+})
 
 export function heatSign(
   layout: Layout,
-  { winding, case: body }: Pick<PartHeat, 'winding' | 'case'>,
+  heat: Told,
   materials: SubstanceMaterials,
   paint: HeatPaint,
   canvas: HTMLCanvasElement,
 ): Sign {
-  const { motor } = layout
-  const middle = motor ? (motor.armatureFront + motor.armatureBack) / 2 : 0
-  const places = motor
-    ? [
-        {
-          part: ROTOR,
-          text: `Winding ${degrees(winding)}`,
-          at: [0, motor.radius, middle],
-          from: [0, 0, middle],
-        },
-        { part: MOTOR, text: `Case ${degrees(body)}`, at: [motor.radius, 0, middle], from: [0, 0, middle] },
-      ]
-    : []
-  const labels: Label[] = places.map(({ text, at, from }) => ({
-    text,
-    at: new Vector3(...at),
-    from: new Vector3(...from),
-    minor: false,
-  }))
+  const places = placesOf(layout, heat)
+  const labels = places.map(labelAt)
   const tags = createLabels(canvas, labels)
   const worn: Worn = new Map()
   const tinting: Tinting = {
