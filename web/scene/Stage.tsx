@@ -7,10 +7,12 @@ import { fillsCanvas } from './views.ts'
 /** Over this many pixels a picture fades that runs under words. */
 const FADE = 56
 
-/** A close-up fills the canvas, so it fades where words stand on it. */
+/** A close-up fills the canvas, so it fades where words stand on it; seen from the top only its far end does. */
 function fading({ view, lit, freeArea }: StageProps): CSSProperties | undefined {
-  if (!fillsCanvas(view.name) && lit === null) return undefined
-  const { left, top } = freeArea
+  const fills = fillsCanvas(view.name) || view.name === 'motor' || lit !== null
+  if (!fills && view.name !== 'top') return undefined
+  const { top } = freeArea
+  const left = fills ? freeArea.left : 0
   const ramp = (way: string, end: number) =>
     `linear-gradient(${way}, transparent ${end}px, black ${end === 0 ? 0 : end + FADE}px)`
   return {
