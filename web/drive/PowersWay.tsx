@@ -16,7 +16,7 @@ export function PowersWay() {
   const at = way.findIndex(({ stop }) => stop === lit)
   const stop = way[at]
   const section = useRef<HTMLElement>(null)
-  const [begun, setBegun] = useState(false)
+  const [begun, setBegun] = useState(lit !== null)
   useWalkingKeys(workshop, way, section)
   useEffect(() => {
     // Another machine may lack what was lit.
