@@ -20,7 +20,7 @@ import { TorqueBalance, balanceColumns } from '../../web/drive/TorqueBalance.tsx
 import { TorquePanel } from '../../web/drive/TorquePanel.tsx'
 import { WorkshopProvider, createWorkshop } from '../../web/frame/workshop.ts'
 import { type SweepOrder, runOrder } from '../../web/run-work/orders.ts'
-import { sweepTorque } from '../../web/run-work/sweep.ts'
+import { sweepTorque } from '../../sim/run/torque-sweep.ts'
 import { bootCleaner, classroomModel, cordWinder, ventOpener } from '../support/machines.ts'
 
 const POINTS = 21
@@ -103,7 +103,7 @@ describe('too hot to hold', () => {
   test('is told for the point, and not where no heat is described', () => {
     expect(hotWords(view, 'B')).toContain('class B')
     expect(hotWords({ ...view, longTorque: null }, 'B')).toBe('')
-    const point = { speed: view.speeds[1]!, torque: view.lines[4]!.torque[1]! }
+    const point = { speed: view.speeds[1]!, torque: view.lines[4]!.torque[1]!, current: 1 }
     expect(hotWords({ ...view, steady: point }, 'B')).toContain('pauses')
   })
 })
