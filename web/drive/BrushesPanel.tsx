@@ -12,7 +12,7 @@ import './brushes.css'
 export function BrushesPanel() {
   const machine = useMachine((now) => now)
   return (
-    <div className="brushes">
+    <div className="panel-column brushes">
       <h2 className="unseen">Brushes and commutator</h2>
       {machine.motor === null ? (
         <p>A hand turns this machine. It has no motor, so there is no commutator and no carbon brush.</p>

@@ -13,7 +13,7 @@ import './heat.css'
 export function HeatPanel() {
   const machine = useMachine((now) => now)
   return (
-    <div className="drive-panel heat">
+    <div className="panel-column drive-panel heat">
       {hasHeat(machine) ? (
         <Described machine={machine} />
       ) : (

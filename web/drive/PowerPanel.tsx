@@ -11,7 +11,7 @@ export function PowerPanel() {
   const steady = useSteady()
   const { frame } = useWorkshop()
   return (
-    <div className="drive-panel">
+    <div className="panel-column drive-panel">
       <PowersWay />
       <Formulas>
         {frame.drive.notComputed ? <p>{frame.drive.notComputed}</p> : <LedgerSection steady={steady} />}

@@ -6,7 +6,7 @@ import './torque.css'
 
 export function TorquePanel() {
   return (
-    <div className="drive-panel">
+    <div className="panel-column drive-panel">
       <TorqueSection />
       <TorqueBalance />
     </div>

@@ -7,7 +7,7 @@ import './waves.css'
 export function WavesPanel() {
   const moment = useMoment()
   return (
-    <div className="waves">
+    <div className="panel-column waves">
       <h2 className="unseen">Voltages and currents over time</h2>
       {typeof moment === 'string' ? (
         <p>{moment}</p>

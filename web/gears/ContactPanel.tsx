@@ -17,7 +17,7 @@ export function ContactPanel() {
   const setSide = (meshSide: Side) => view.setState({ meshSide })
   const fields = useMemo(() => fieldsOf(machine), [machine])
   return (
-    <div className="gear-panel">
+    <div className="panel-column gear-panel">
       <Formulas>
         <CloseUpFigure machine={machine} fields={fields} side={side} onSide={setSide} />
         <ContactFacts machine={machine} field={fields[1]} side={side} />

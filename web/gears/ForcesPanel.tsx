@@ -40,7 +40,7 @@ export function ForcesPanel() {
   const support = useView((state) => state.support)
   const kept = useView(({ keptSigns }) => keptSigns.includes('forces'))
   return (
-    <div className="gear-panel">
+    <div className="panel-column gear-panel">
       <section aria-label="Forces on the worm">
         <h2 className="gear-head">{headWords(forces)}</h2>
         <ForcePicture forces={forces} hand={hand} />

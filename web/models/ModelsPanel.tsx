@@ -9,7 +9,7 @@ import './models.css'
 export function ModelsPanel() {
   const saving = useSaving()
   return (
-    <div className="gear-panel models-panel">
+    <div className="panel-column gear-panel models-panel">
       <h2 className="gear-head">Models to take away</h2>
       <PrintPart saving={saving} />
       <PaperPart saving={saving} />

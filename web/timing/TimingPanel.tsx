@@ -26,7 +26,7 @@ export function TimingPanel() {
   const steps = <ReassemblySteps key="steps" timing={timing} reassembly={reassembly} />
   const list = covered ? null : <PhaseList key="list" timing={timing} />
   return (
-    <div className="timing">
+    <div className="panel-column timing">
       {exercise.step === 'together'
         ? [head, picture, distances, steps, list]
         : [picture, steps, head, distances, list]}
