@@ -6,6 +6,8 @@ import { fillsCanvas } from './views.ts'
 
 /** Over this many pixels a picture fades that runs under words. */
 const FADE = 56
+/** Below the middle of what stands on top it may begin [px] */
+const UNDER = 20
 
 /** A close-up fills the canvas, so it fades where words stand on it; seen from the top only its far end does. */
 function fading({ view, lit, freeArea }: StageProps): CSSProperties | undefined {
@@ -16,7 +18,7 @@ function fading({ view, lit, freeArea }: StageProps): CSSProperties | undefined 
   const ramp = (way: string, end: number) =>
     `linear-gradient(${way}, transparent ${end}px, black ${end === 0 ? 0 : end + FADE}px)`
   return {
-    maskImage: `${ramp('to right', left)}, ${ramp('to bottom', Math.max(0, top - FADE))}`,
+    maskImage: `${ramp('to right', left)}, ${ramp('to bottom', Math.max(0, top - UNDER))}`,
     maskComposite: 'intersect',
   }
 }
