@@ -25,26 +25,28 @@ const CANDIDATES = 8
 const ladder = (a: number, b: number, steps: number): readonly number[] =>
   Array.from({ length: steps * (b - a) + 1 }, (_, n) => 10 ** -(a + n / steps))
 
-/** Of each way at each tolerance the quickest that is at least as near; where none is, the nearest of all. */
-function asNear(
-  ways: readonly Solve[],
-  exact: readonly number[],
-  tolerances: readonly number[],
-  miss: number,
-): Attempt {
-  const tried = ways.flatMap((solve) =>
+interface Try extends Attempt {
+  readonly solve: Solve
+}
+
+/** Each way at each tolerance, timed at first sight. */
+const tryAll = (ways: readonly Solve[], exact: readonly number[], tolerances: readonly number[]): Try[] =>
+  ways.flatMap((solve) =>
     tolerances.map((tolerance) => {
       const { result, time } = timed(() => solve(tolerance))
       return { solve, tolerance, miss: missOf(result, exact), time }
     }),
   )
+
+/** The quickest that is at least as near; where none is, the nearest of all. */
+function asNear(tried: readonly Try[], miss: number): Attempt {
   const near = tried.filter((each) => each.miss <= miss).sort((one, other) => one.time - other.time)
   const nearest = tried.reduce((best, each) => (each.miss < best.miss ? each : best))
   const quick = near.filter(({ time }) => time <= SLOWER * near[0]!.time).slice(0, CANDIDATES)
-  const attempts = (quick.length > 0 ? quick : [nearest]).map((each) => ({
-    tolerance: each.tolerance,
-    miss: each.miss,
-    time: typicalTime(() => each.solve(each.tolerance)).typical,
+  const attempts = (quick.length > 0 ? quick : [nearest]).map(({ solve, tolerance, miss: found }) => ({
+    tolerance,
+    miss: found,
+    time: typicalTime(() => solve(tolerance)).typical,
   }))
   return attempts.reduce((best, each) => (each.time < best.time ? each : best))
 }
@@ -87,16 +89,14 @@ export function smoothStart() {
   const odex = atAll(RISE, byOdex(problem))
   const mathjs = atAll(RISE, byMathjs(problem))
   const exact = odex(TIGHT)
+  const odexTried = tryAll([odex], exact, ladder(4, 13, 4))
+  // its tolerance is one of rates, not of steps
+  const mathjsTried = tryAll([mathjs], exact, ladder(-3, 4, 4))
   return {
     ownTight: missOf(own(1e-13), exact),
     pairs: TOLERANCES.map((tolerance) => {
       const ours = attempt(own, exact, tolerance)
-      return {
-        ours,
-        odex: asNear([odex], exact, ladder(4, 13, 4), ours.miss),
-        // its tolerance is one of rates, not of steps
-        mathjs: asNear([mathjs], exact, ladder(-3, 4, 4), ours.miss),
-      }
+      return { ours, odex: asNear(odexTried, ours.miss), mathjs: asNear(mathjsTried, ours.miss) }
     }),
   }
 }
@@ -158,12 +158,13 @@ export function bridgeStart() {
     const whole = byOdex(bridgeProblem(penalty))
     return atAll(START, (until, tolerance) => whole(until, tolerance).slice(1))
   })
+  const tried = tryAll(peers, exact, ladder(4, 10, 2))
   return {
     ownTight: missOf(own(1e-11), exact),
-    odexNearest: asNear(peers, exact, ladder(4, 10, 2), 0),
+    odexNearest: asNear(tried, 0),
     pairs: TOLERANCES.map((tolerance) => {
       const ours = attempt(own, exact, tolerance)
-      return { ours, odex: asNear(peers, exact, ladder(4, 10, 2), ours.miss) }
+      return { ours, odex: asNear(tried, ours.miss) }
     }),
   }
 }
