@@ -16,6 +16,7 @@ function lastSpeed(drive: Drive): number {
   return light > 0 ? Math.min(ends, BEYOND * light) : ends
 }
 
+/** Curves at every setting up to one last speed; yields the part that is done, 0 to 1. */
 export function* sweepTorque(drive: Drive, points: number): Generator<number, readonly TorqueSpeedCurve[]> {
   if (drive.circuits.length === 0) return []
   const found: TorqueSpeedCurve[] = []
