@@ -19,6 +19,7 @@ import type { PanelName } from '../store/view.ts'
 import { FigureBoundary } from './FigureBoundary.tsx'
 import { PANEL_GROUPS, groupOf, openPanel, panelLabel } from './panels.ts'
 import './panel.css'
+import './print.css'
 
 const STEPS: Readonly<Record<string, (at: number) => number>> = {
   ArrowRight: (at) => at + 1,
