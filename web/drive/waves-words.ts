@@ -131,12 +131,16 @@ function chopperSentence(told: Told, chopper: Chopper): string {
   return `${closed}; while it is open the winding drives its current on through the freewheel diode, and it swings by only ${quantityText(current.swing, 'A')}.`
 }
 
-/** What a meter that is not true-r.m.s. would make of a current; empty where the shape is near a sine. */
-export function meterSentence(what: string, { rms, rectified, peak }: Meters): string {
+/** Part of its r.m.s. value above which a current has a mean, and a meter is set to it. Our choice. */
+const DIRECT = 0.01
+
+/** The shape of a current, and what a meter that is not true-r.m.s. would make of an alternating one. */
+export function meterSentence(what: string, { rms, mean, rectified, peak }: Meters): string {
   if (rms === 0) return ''
   const shown = SINE_FORM * rectified
   const crest = `crest factor ${figure(peak / rms)}, form factor ${figure(rms / rectified)}`
-  if (Math.abs(shown / rms - 1) < NEAR_A_SINE) return `${what}: ${crest}.`
+  const isDirect = Math.abs(mean) > DIRECT * rms
+  if (isDirect || Math.abs(shown / rms - 1) < NEAR_A_SINE) return `${what}: ${crest}.`
   return `${what}: ${crest}. A meter that is not true-rms would show ${quantityText(shown, 'A')} instead of ${quantityText(rms, 'A')}.`
 }
 
