@@ -138,7 +138,8 @@ test.each([bootCleaner, ventOpener, classroomModel])(
 
 test('at the plug the mains shows apparent power and power factor, a battery does not', () => {
   expect(page(bootCleaner)).toContain('Power factor')
-  expect(page(ventOpener)).toContain('Real power')
+  expect(page(ventOpener)).toContain('At the battery')
+  expect(page(ventOpener)).not.toContain('Real power')
   expect(page(ventOpener)).not.toContain('Power factor')
   expect(page(classroomModel)).not.toContain('Real power')
 })

@@ -22,7 +22,7 @@ const MAINS: readonly PlugFact[] = [
   REAL,
   { name: 'Power factor', unit: '', value: (r) => r.powerFactor },
 ]
-const BATTERY: readonly PlugFact[] = [VOLTAGE, CURRENT, REAL]
+const BATTERY: readonly PlugFact[] = [VOLTAGE, CURRENT, { ...REAL, name: 'Power' }]
 
 export function LedgerPlug({ steady }: { readonly steady: OperatingPoint | null }) {
   const supply = useMachine((machine) => machine.supply.kind)
