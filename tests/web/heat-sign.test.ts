@@ -58,7 +58,7 @@ describe('what the stage shows', () => {
     expect(partHeat(bootCleaner, firstBench, look)).toMatchObject({ winding: 60, case: 40, seconds: 720 })
     expect(partHeat(ventOpener, firstBench, look)).toMatchObject({ winding: 20, case: 20, seconds: null })
   })
-  test('one scale holds for a whole warming: to its hottest where the class is far off, else to the class', () => {
+  test('one scale holds for a whole warming: to its hottest where the class is far, else to the class', () => {
     expect(partHeat(bootCleaner, firstBench, look)).toMatchObject({ from: 21, to: 80 })
     expect(partHeat(bootCleaner, firstBench, { ...look, winding: 21 })).toMatchObject({ from: 21, to: 80 })
     const most = 21 + 0.6 * (CLASS_TEMPERATURE.B - 21)
@@ -68,7 +68,8 @@ describe('what the stage shows', () => {
       expect(to).toBeLessThanOrEqual(most)
       expect((T - 21) / (to - 21)).toBeGreaterThan(0.5)
     }
-    for (let T = 81; T < 300; T++) expect(scaleEnd(21, T, CLASS_TEMPERATURE.B)).toBe(CLASS_TEMPERATURE.B)
+    for (let T = 81; T <= 130; T++) expect(scaleEnd(21, T, CLASS_TEMPERATURE.B)).toBe(CLASS_TEMPERATURE.B)
+    expect(scaleEnd(21, 246, 130)).toBe(250)
     expect(scaleEnd(21, 20, 130)).toBe(40)
     expect(scaleEnd(21, 34, 130)).toBe(40)
     expect(scaleEnd(21, 130, 130)).toBe(130)

@@ -76,7 +76,7 @@ const Key = ({ seconds }: Pick<PartHeat, 'seconds'>) => (
   </figcaption>
 )
 
-/** The class also where the scale ends below it, so that nobody takes its end for a limit. */
+/** The class also where the scale does not end there, so that nobody takes its end for a limit. */
 const endText = (to: number, insulation: InsulationClass): string => {
   const limit = CLASS_TEMPERATURE[insulation]
   const named = `class ${insulation} ${degreeText(limit)}`

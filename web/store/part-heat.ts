@@ -11,7 +11,7 @@ export interface PartHeat {
   readonly case: number
   /** Of the air, and of all parts that are not computed */
   readonly air: number
-  /** Ends of the scale: the air, or what is colder, and the class of the winding, or less where that is far off */
+  /** Ends of the scale: the air, or what is colder, and the class of the winding, or what the hottest needs */
   readonly from: number
   readonly to: number
   /** Since it was switched on [s]; null is as warm as the bench says */
@@ -25,11 +25,12 @@ const FAR = 0.6
 
 /**
  * Where the scale ends [degC]: at the class, so that tones mean the same from machine to machine; at the next ten above
- * the hottest where that is so far below the class that all would look alike.
+ * the hottest where that is so far below the class, or above it, that all would look alike.
  */
 export function scaleEnd(from: number, hottest: number, limit: number): number {
   const next = TEN * Math.ceil(Math.max(hottest, from + TEN) / TEN)
-  return next - from > FAR * (limit - from) ? limit : next
+  const near = next - from > FAR * (limit - from) && hottest <= limit
+  return near ? limit : next
 }
 
 /** Null where the machine has no thermal description. A moment that was looked at counts for that machine only. */
