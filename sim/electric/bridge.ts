@@ -210,8 +210,7 @@ function findOverlap(circuit: BridgeCircuit, work: BridgeWork): boolean {
     other.to = motor.to
     evaluateArc(motor)
     evaluateArc(other)
-    if (motor.value > 0) continue
-    nothing.to = motor.to
+    if (motor.value > 0 || overlapsFirst(work, before)) continue
     motor.to = before
     meetArc(motor, nothing)
     return false
@@ -221,6 +220,20 @@ function findOverlap(circuit: BridgeCircuit, work: BridgeWork): boolean {
   meetArc(other, nothing)
   motor.to = other.to
   return true
+}
+
+/** Whether the voltage has passed zero where the current, gone at the end of the step, still flowed. */
+function overlapsFirst({ motor, other, nothing }: BridgeWork, before: number): boolean {
+  nothing.to = motor.to
+  if (other.value > 0) return false
+  const { to, value } = other
+  other.to = before
+  meetArc(other, nothing)
+  motor.to = other.to
+  evaluateArc(motor)
+  other.to = to
+  other.value = value
+  return motor.value > 0
 }
 
 function add(cycle: CurrentCycle, motor: Arc, source: Arc): void {

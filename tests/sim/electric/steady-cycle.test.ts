@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest'
+import { compileDrive } from '../../../sim/drive/drive.ts'
 import { newBridgeWork } from '../../../sim/electric/bridge-circuit.ts'
 import { solveBridge } from '../../../sim/electric/bridge.ts'
 import { solveChopper } from '../../../sim/electric/chopper.ts'
@@ -8,6 +9,8 @@ import { newSteadyWork, solveCycle } from '../../../sim/electric/steady-cycle.ts
 import { TIME } from '../../../sim/numeric/dormand-prince.ts'
 import { passNetworkInstant } from '../../../sim/electric/wave-changes.ts'
 import { CAPACITOR, FREE, newNetwork, SOURCE } from '../../../sim/electric/wave-network.ts'
+import { withValue } from '../../../sim/machine/fields.ts'
+import { bootCleaner } from '../../support/machines.ts'
 import { boot, vent, winder } from '../../support/circuits.ts'
 import { near, relativelyNear } from '../../support/near.ts'
 
@@ -41,6 +44,10 @@ const bridges: readonly (readonly [string, Circuit])[] = [
   ['without any impedance', { ...boot, source: { ...boot.source, inductance: 0, resistance: 0 } }],
 ]
 
+const edges = [47, 50, 60].flatMap((frequency) =>
+  [0, 1].map((setting) => ({ machine: withValue(bootCleaner, 'supply.frequency', frequency), setting })),
+)
+
 test.each(bridges)('shooting finds the closed half cycle of a bridge %s to 1e-9', (_name, circuit) => {
   for (const speed of [-1000, -200, -50, 0, 50, 100, 300, 500, 600]) {
     const found = shot(circuit, speed)
@@ -56,6 +63,17 @@ test.each(bridges)('shooting finds the closed half cycle of a bridge %s to 1e-9'
     )
     near(found.conducting, closed.conducting, 1e-9)
     expect(found.chatter).toBe(0)
+  }
+})
+
+test('the closed half cycle is that of shooting where the current just ends, or just does not', () => {
+  for (const { machine, setting } of edges) {
+    const [circuit] = compileDrive(machine, { winding: 20, magnet: 20 }).circuits.slice(setting)
+    for (let speed = 40; speed < 60; speed++) {
+      const closed = closedBridge(circuit!, speed)
+      relativelyNear(closed.mean, shot(circuit!, speed).mean, 1e-9)
+      relativelyNear(closed.conducting, shot(circuit!, speed).conducting, 1e-9)
+    }
   }
 })
 
