@@ -5,7 +5,20 @@ import { operatingPoint } from '../../sim/drive/operating-point.ts'
 import { TICKS_PER_TURN, wheelFraction, wholeWheelTurns, wormTurnsValue } from '../../sim/drive/turns.ts'
 import { handTicks } from '../../web/demonstrate/turning.ts'
 import { createFrame, setCuts } from '../../web/frame/frame-state.ts'
-import { advanceModel, beginDrag, changeDrive, dragTo, endDrag, hold, placeAt, runFrame, turnByDrive, turnByDriveFor, turnByHand, zero } from '../../web/frame/frame.ts'
+import {
+  advanceModel,
+  beginDrag,
+  changeDrive,
+  dragTo,
+  endDrag,
+  hold,
+  placeAt,
+  runFrame,
+  turnByDrive,
+  turnByDriveFor,
+  turnByHand,
+  zero,
+} from '../../web/frame/frame.ts'
 import { bootCleaner } from '../support/machines.ts'
 
 const newFrame = () => createFrame(compileDrive(bootCleaner), { ...firstInput(), setting: 4 })
