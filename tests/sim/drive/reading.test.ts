@@ -79,7 +79,7 @@ test('an input that has just changed is read with what it does, not with the mot
   }
   readState(out, drive, { ...input, jammed: 'left' }, state)
   expect(out.wormSpeed).toBe(state.speed)
-  near(out.leftTorque - out.rightTorque, 7, 1e-12)
+  near(out.leftTorque - out.rightTorque, bootCleaner.outputs.jamTorque, 1e-12)
   expect(out.storedRate).toBeLessThan(-100)
   expect(Math.abs(out.residual)).toBeLessThan(1e-9)
 })
