@@ -1,5 +1,6 @@
 /** The two axes of a plot, with round numbers and their words. */
 import { type Scale, axisNumber, roundNumbers, toPixel } from './scale.ts'
+import './chart.css'
 
 export interface Axis {
   /** In words with the unit, as in 'Motor current [A]' */

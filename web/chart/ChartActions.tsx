@@ -3,6 +3,7 @@ import { type RefObject, useState } from 'react'
 import { saveFile } from '../file/save-file.ts'
 import { pngOf, svgText } from './picture.ts'
 import { type Column, csvText } from './table.ts'
+import './chart.css'
 
 interface ChartActionsProps {
   /** Begins the names of the files, without an ending */

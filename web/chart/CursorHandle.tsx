@@ -1,6 +1,7 @@
 import { type KeyboardEvent, type PointerEvent, useRef } from 'react'
 import type { Axis } from './Axes.tsx'
 import { type Scale, toPixel, toValue } from './scale.ts'
+import './chart.css'
 
 export interface Cursor {
   readonly name: string

@@ -2,6 +2,7 @@
 import { SPARK_GRADES } from '../../sim/heat/commutation.ts'
 import { toPixel } from '../chart/scale.ts'
 import { gradeText } from './brushes-words.ts'
+import '../chart/chart.css'
 
 interface Row {
   readonly name: string

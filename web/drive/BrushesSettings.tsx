@@ -10,6 +10,7 @@ import { useBench, useWorkshop } from '../frame/workshop.ts'
 import type { BrushFigures, BrushedMachine } from './brushes-state.ts'
 import type { BrushNow } from './brushes-now.ts'
 import { type SettingPoint, settingPoints } from './brushes-settings.ts'
+import '../chart/chart.css'
 
 interface SettingsProps {
   readonly machine: BrushedMachine

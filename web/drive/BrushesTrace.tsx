@@ -6,6 +6,7 @@ import { roundSpan, toPixel, valueAlong } from '../chart/scale.ts'
 import { useWidth } from '../chart/use-width.ts'
 import { quantityText } from '../instrument/reading-text.ts'
 import { type Commutator, coilTrace } from './commutator.ts'
+import '../chart/chart.css'
 
 /** The mark on the trace, moved in the frame and not by rendering. */
 export interface TraceMark {

@@ -7,6 +7,7 @@ import { toPixel } from '../chart/scale.ts'
 import type { HeatView } from './heat-view.ts'
 import { namePlaces } from './heat-names.ts'
 import { amberOf, limitOf } from './heat-words.ts'
+import '../chart/chart.css'
 
 interface HeatChartProps {
   readonly view: HeatView

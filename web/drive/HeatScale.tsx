@@ -7,6 +7,7 @@ import type { Theme } from '../store/view.ts'
 import { timeText } from './heat-span.ts'
 import { degreeText } from '../instrument/reading-text.ts'
 import './heat-scale.css'
+import '../chart/chart.css'
 
 interface HeatScaleProps {
   readonly heat: PartHeat

@@ -1,6 +1,7 @@
 /** What is and what is shown, on one scale of degrees. */
 import { axisNumber, roundNumbers, roundSpan, toPixel } from '../chart/scale.ts'
 import { degreeText } from '../instrument/reading-text.ts'
+import '../chart/chart.css'
 
 interface ThermoScaleProps {
   /** Of the surface, as shown, and of the surroundings [degC] */

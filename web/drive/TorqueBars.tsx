@@ -3,6 +3,7 @@ import { type RefObject, useId } from 'react'
 import { MarkSign } from '../instrument/MarkSign.tsx'
 import { quantityText } from '../instrument/reading-text.ts'
 import { type Balance, type BalancePart, type OtherBalance, balanceLength } from './torque-balance.ts'
+import '../chart/chart.css'
 
 interface TorqueBarsProps {
   readonly set: Balance

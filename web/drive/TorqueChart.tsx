@@ -6,6 +6,7 @@ import { type Line, Plot, type Spot } from '../chart/Plot.tsx'
 import { roundSpan, spanOf, toPixel } from '../chart/scale.ts'
 import { useReadout } from '../instrument/use-reading.ts'
 import type { TorqueCursor, TorqueView } from './torque-view.ts'
+import '../chart/chart.css'
 
 /** A load that holds the machine still is shown above what the motor can, up to so many times that. */
 const MOST_ABOVE = 2.5

@@ -8,6 +8,7 @@ import { givenFigure } from '../instrument/reading-text.ts'
 import { type Lane, laneSpan } from './waves-lanes.ts'
 import { HEAD_ROW, LEFT, type LaneSize, type ScopeLayout, laneNumbers, scopeLayout } from './waves-layout.ts'
 import './waves.css'
+import '../chart/chart.css'
 
 export interface LaneSpot {
   readonly lane: Lane['id']
