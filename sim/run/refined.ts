@@ -38,7 +38,7 @@ export interface RefinedPoint {
 }
 
 /** Ripple above which cycle means at a frozen speed no longer agree with the waveform: design choice, measured. */
-export const MOST_RIPPLE = 0.08
+const MOST_RIPPLE = 0.08
 /** How far cycle means may be off, of the ripple, of the currents and of the power: design choice. */
 const MOST_OFF = { speed: 0.2, current: 5e-3, power: 8e-3 }
 

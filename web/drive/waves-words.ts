@@ -1,7 +1,6 @@
 /** Sentences about a wave: what is seen, then why. */
 import type { Circuit } from '../../sim/electric/circuit.ts'
 import { degrees, rpm } from '../../sim/quantity/convert.ts'
-import { MOST_RIPPLE } from '../../sim/run/refined.ts'
 import { figure, quantityText } from '../instrument/reading-text.ts'
 import type { Lane } from './waves-lanes.ts'
 import type { Moment } from './waves-moment.ts'
@@ -158,6 +157,6 @@ export function momentText({ kind, speed, input, open, machine }: Moment): strin
 
 /** Said where cycle means at a steady speed no longer stand for what happens. */
 export const rippleSentence = (ripple: number | null): string =>
-  ripple !== null && ripple > MOST_RIPPLE
+  ripple !== null
     ? ` The speed swings by ${percent(ripple)} within each period, so the waves are worked out with the shaft moving; the readings, at a steady speed, differ a little.`
     : ''

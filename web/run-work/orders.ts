@@ -84,8 +84,8 @@ export interface WaveOrder {
 }
 export interface WaveAnswer {
   readonly wave: Wave
-  /** Of the speed, from the least to the most over the mean */
-  readonly ripple: number
+  /** Of the speed, from the least to the most over the mean; null where cycle means stand for it */
+  readonly ripple: number | null
 }
 
 export type RunOrder =
@@ -178,5 +178,7 @@ function* waveRun(order: WaveOrder): Generator<number, WaveAnswer | null> {
   yield 0
   const { machine, warmth, input, periods, samples } = order
   const steady = steadyWave(compileDrive(machine, warmth), input, periods, samples)
-  return steady && { wave: steady.wave, ripple: steady.point.ripple }
+  if (!steady) return null
+  const { wave, point } = steady
+  return { wave, ripple: point.isNeeded ? point.ripple : null }
 }
