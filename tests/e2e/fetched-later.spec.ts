@@ -115,11 +115,14 @@ test('a link put into the address is opened over what is there, and Undo takes i
   await teeth.fill('37')
   await teeth.blur()
   await expect(ratio).toHaveText('37 : 1')
-  const link = await page.evaluate(() => {
-    // a page that is left writes what it has not kept yet
-    dispatchEvent(new Event('pagehide'))
-    return localStorage.getItem('counterturn.bench')
-  })
+  // a page that is left writes what it has not kept yet, plainly until what packs it has come
+  const leave = () =>
+    page.evaluate(() => {
+      dispatchEvent(new Event('pagehide'))
+      return localStorage.getItem('counterturn.bench') ?? ''
+    })
+  await expect.poll(leave).toMatch(/^[\w-]+$/)
+  const link = await leave()
   await teeth.fill('24')
   await expect(ratio).toHaveText('24 : 1')
   await page.evaluate((text) => {

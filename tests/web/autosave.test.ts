@@ -2,6 +2,7 @@ import { afterEach, beforeEach, expect, test, vi } from 'vitest'
 import { QUIET_TIME, createAutosave } from '../../web/file/autosave.ts'
 import { plainState } from '../../web/file/link-state.ts'
 import { packText } from '../../web/file/pack-text.ts'
+import { plainLink } from '../../web/file/plain-link.ts'
 import { readAutosave } from '../../web/file/read-autosave.ts'
 import type { Keeper } from '../../web/file/storage.ts'
 import { firstTheme, keepTheme } from '../../web/file/theme.ts'
@@ -28,7 +29,7 @@ const throwing = (name: string): Keeper => {
   return { getItem: refuse, setItem: refuse }
 }
 
-function autosaveIn(keeper: Keeper | null, text: () => string | null = () => 'now') {
+function autosaveIn(keeper: Keeper | null, text: () => string = () => 'now') {
   const page = new EventTarget()
   const told: string[] = []
   return {
@@ -65,21 +66,6 @@ test('leaving the page writes at once, also what no change told of', () => {
   const keeper = memory()
   const { page } = autosaveIn(keeper)
   page.dispatchEvent(new Event('pagehide'))
-  expect(keeper.kept[BENCH]).toBe('now')
-})
-
-test('before its writer is there nothing is written over what was kept, and the change still waits', () => {
-  const keeper = memory({ [BENCH]: 'before' })
-  let text: string | null = null
-  const { autosave, page } = autosaveIn(keeper, () => text)
-  autosave.changed()
-  vi.advanceTimersByTime(QUIET_TIME)
-  page.dispatchEvent(new Event('pagehide'))
-  expect(keeper.kept[BENCH]).toBe('before')
-  expect(autosave.store.getState().status).toBe('waiting')
-  text = 'now'
-  autosave.changed()
-  vi.advanceTimersByTime(QUIET_TIME)
   expect(keeper.kept[BENCH]).toBe('now')
 })
 
@@ -195,4 +181,23 @@ test('the theme is the one chosen here before, and otherwise the one that the de
   expect(firstTheme(memory({ 'counterturn.theme': 'purple' }), false)).toBe('light')
   expect(firstTheme(throwing('SecurityError'), false)).toBe('light')
   expect(() => keepTheme(throwing('SecurityError'), 'light')).not.toThrow()
+})
+
+test('what is kept before the packing is there is plain, and comes back whole', () => {
+  const state = {
+    ...plainState(ventOpener),
+    bench: { ...plainState(ventOpener).bench, setting: 2 },
+    moment: { turns: 3, ticks: 17, rest: 0 },
+  }
+  const keeper = memory({ [BENCH]: plainLink(state) })
+  expect(readAutosave(keeper)).toStrictEqual({ state, problems: [] })
+  expect(keeper.kept[DAMAGED]).toBeUndefined()
+})
+
+test('a plain text that is damaged is told, and kept aside', () => {
+  const keeper = memory({ [BENCH]: plainLink(plainState(ventOpener)).slice(0, -20) })
+  const { state, problems } = readAutosave(keeper)
+  expect(state).toBeNull()
+  expect(problems.length).toBeGreaterThan(1)
+  expect(keeper.kept[DAMAGED]).toBeDefined()
 })

@@ -23,8 +23,8 @@ const REASONS = {
 
 interface AutosaveParts {
   readonly keeper: Keeper | null
-  /** The link text of the bench as it is now; null while what writes it is not there yet. */
-  readonly text: () => string | null
+  /** The link text of the bench as it is now */
+  readonly text: () => string
   /** Where 'pagehide' is heard: the window. */
   readonly page: EventTarget
   /** Says a sentence, once, quietly. */
@@ -39,9 +39,7 @@ export function createAutosave({ keeper, text, page, tell }: AutosaveParts) {
   const write = () => {
     clearTimeout(waiting)
     waiting = undefined
-    const now = text()
-    if (now === null) return
-    const result = keep(keeper, BENCH_KEY, now)
+    const result = keep(keeper, BENCH_KEY, text())
     if (result.ok) {
       store.setState({ status: 'saved', reason: '' })
       return

@@ -3,19 +3,21 @@ import type { Workshop } from '../frame/workshop.ts'
 import { type Autosave, createAutosave } from './autosave.ts'
 import type { Keeper } from './storage.ts'
 import { keepTheme } from './theme.ts'
+import { plainLink } from './plain-link.ts'
+import { stateOf } from './workshop-state.ts'
 
-/** What writes the bench as a link, fetched when there is something to keep and the picture is up. */
+/** What writes the bench as a link, fetched when there is something to keep and the picture is up; plainly until then. */
 function createWriter({ view }: Workshop, came: () => void) {
   let write: ((workshop: Workshop) => string) | null = null
   const fetch = async () => {
     write = (await import('./link-for.ts')).wholeLink
     came()
   }
-  return (workshop: Workshop): string | null => {
+  return (workshop: Workshop): string => {
     const { pictureReady, plan } = view.getState()
     // What cannot be fetched now is asked for again with the next change.
     if (!write && (pictureReady || plan !== 'no')) fetch().catch(() => undefined)
-    return write && write(workshop)
+    return write ? write(workshop) : plainLink(stateOf(workshop))
   }
 }
 

@@ -15,7 +15,8 @@ import { type LinkState, plainState } from './link-state.ts'
 import { machineOfVersion } from './older-links.ts'
 import { readPart, unknownPart } from './part.ts'
 import { unpackText } from './unpack-text.ts'
-import { LINK_VERSION, MOST_LINK, fingerprint } from './write-link.ts'
+import { LINK_VERSION, isPlainLink } from './plain-link.ts'
+import { MOST_LINK, fingerprint } from './write-link.ts'
 
 /** A machine of version 1 had another look; from then on a demo machine stays what it is. */
 const FIRST_WITH_TEETH = 1
@@ -25,7 +26,8 @@ const VERSIONS: readonly number[] = [1, 2, LINK_VERSION]
 interface Written {
   readonly v: number
   readonly base: string
-  readonly of: number
+  /** Fingerprint of the demo machine; a plain link holds all of the machine and has none. */
+  readonly of?: number
   readonly set: Differences
 }
 
@@ -68,7 +70,7 @@ function stateIn(written: Written): ReadLink {
   const demo = DEMO_MACHINES.find(({ id }) => id === written.base)
   if (!demo) return unreadable(`must be a demo machine, got ${told(written.base)}`, 'base')
   const base = machineOfVersion(demo.machine, written.v)
-  if (written.of !== fingerprint(base)) {
+  if (written.of !== undefined && written.of !== fingerprint(base)) {
     const message = `must be ${demo.machine.name} as it is now, but that has changed since the link was made`
     problems.push({ path: 'base', severity: 'warning', message })
   }
@@ -98,7 +100,7 @@ function stateIn(written: Written): ReadLink {
 /** Reads what `writeLink` wrote; anything else, whatever it is, becomes problems. */
 export function readLink(link: string, most = MOST_LINK): ReadLink {
   if (link.length > most) return unreadable(`must be at most ${most} characters, got ${link.length}`)
-  const unpacked = unpackText(link)
+  const unpacked = isPlainLink(link) ? { text: link } : unpackText(link)
   if ('reason' in unpacked) return unreadable(unpacked.reason)
   const written = writtenIn(unpacked.text)
   return 'problems' in written ? written : stateIn(written)

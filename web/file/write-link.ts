@@ -6,8 +6,8 @@ import { DEMO_MACHINES } from './demo-machines.ts'
 import { type Json, differencesBetween, jsonText } from './difference.ts'
 import { type LinkState, plainState } from './link-state.ts'
 import { checksum, packText } from './pack-text.ts'
+import { LINK_VERSION } from './plain-link.ts'
 
-export const LINK_VERSION = 3
 /** Characters of a link that are read, and that can still be pasted anywhere. */
 export const MOST_LINK = 4000
 
