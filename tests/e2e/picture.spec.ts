@@ -8,8 +8,30 @@ const stagePixels = (page: Page): Promise<string> =>
     return document.querySelector<HTMLCanvasElement>('.stage canvas')!.toDataURL()
   })
 
+/** The electrical parts come after the first picture; with them it takes more draw calls. */
+async function wholeMachine(page: Page): Promise<void> {
+  const calls = () =>
+    page.evaluate(() => {
+      window.counterturn.draw()
+      return window.counterturn.renderInfo().drawCalls
+    })
+  const bodies = () =>
+    page.evaluate(() =>
+      performance.getEntriesByType('resource').some(({ name }) => /\/electric-bodies-[^/]*\.js$/.test(name)),
+    )
+  await expect.poll(bodies).toBe(true)
+  let before = 0
+  const growth = async () => {
+    const last = before
+    before = await calls()
+    return before - last
+  }
+  await expect.poll(growth, { intervals: [1500] }).toBe(0)
+}
+
 test('the picture is the same at the same place, and another at another', async ({ page }) => {
   await open(page, '?quality=medium')
+  await wholeMachine(page)
   await page.evaluate(() => window.counterturn.placeAt(0, 90))
   const turned = await stagePixels(page)
   await page.evaluate(() => window.counterturn.placeAt(0, 45))
