@@ -1,5 +1,5 @@
 /** One page: a bar, a stage, the band that counts, and what each way puts beside them. */
-import { Suspense, useEffect, useState } from 'react'
+import { Suspense, useEffect } from 'react'
 import { useStore } from 'zustand'
 import { Bar } from './bar/Bar.tsx'
 import { useIdle } from './bar/idle.ts'
@@ -11,6 +11,7 @@ import { StageView } from './demonstrate/StageView.tsx'
 import { Transport } from './demonstrate/Transport.tsx'
 import { useReducedMotion } from './demonstrate/reduced-motion.ts'
 import { FileDesk } from './file/FileDesk.tsx'
+import { useCovered } from './frame/asking.ts'
 import { setCuts } from './frame/frame-state.ts'
 import { useView, useWorkshop } from './frame/workshop.ts'
 import { Panel } from './panel/Panel.tsx'
@@ -18,7 +19,7 @@ import { TurnBand } from './instrument/TurnBand.tsx'
 import {
   DesignSheet,
   ForceArrowsFeed,
-  KeysSheet,
+  LessonCard,
   PartCard,
   PredictionSheet,
   SparkFeed,
@@ -27,13 +28,24 @@ import {
 } from './later.ts'
 import { MeasureNotYet } from './measure/MeasureNotYet.tsx'
 import type { OpenBench } from './opening.ts'
+import { Sheets } from './Sheets.tsx'
 import { WAYS, type Way } from './store/view.ts'
 import './demonstrate/demonstrate.css'
 
 function LeftOfStage({ way }: { readonly way: Way }) {
-  if (way === 'demonstrate') return <Caption />
+  const inLesson = useStore(useWorkshop().lesson, ({ lesson }) => lesson !== null)
+  if (way === 'demonstrate') {
+    return inLesson ? (
+      <Suspense>
+        <LessonCard />
+      </Suspense>
+    ) : (
+      <Caption />
+    )
+  }
   return (
     <aside className="sheet-column" aria-label={way === 'predict' ? 'Prediction sheet' : 'Parameters'}>
+      <Suspense>{inLesson && way === 'design' && <LessonCard />}</Suspense>
       {way === 'measure' && <MeasureNotYet />}
       <Suspense fallback={<p className="loading">Loading</p>}>
         {way === 'predict' && <PredictionSheet />}
@@ -64,13 +76,6 @@ function RightOfStage({ way }: { readonly way: Way }) {
   )
 }
 
-/** True from the first time on: a dialog that was opened stays, so that it can hand the focus back. */
-function useOnce(now: boolean): boolean {
-  const [was, setWas] = useState(now)
-  if (now && !was) setWas(true)
-  return was
-}
-
 type AppProps = Pick<OpenBench, 'autosave' | 'opened'>
 
 export function App({ autosave, opened }: AppProps) {
@@ -78,7 +83,7 @@ export function App({ autosave, opened }: AppProps) {
   const way = useView((view) => view.way)
   const theme = useView((view) => view.theme)
   const large = useView((view) => view.large)
-  const phase = useStore(workshop.prediction, (prediction) => prediction.phase)
+  const covered = useCovered()
   const reducedMotion = useReducedMotion()
   const last = useStore(opened)
   const idle = useIdle(large)
@@ -93,7 +98,6 @@ export function App({ autosave, opened }: AppProps) {
   useEffect(() => setCuts(workshop.frame, reducedMotion), [workshop, reducedMotion])
   const asking = way === 'predict'
   const wide = useView((view) => view.panelWide && view.panel !== 'none')
-  const keys = useOnce(useView(({ sheet }) => sheet === 'keys'))
   const forces = useView(({ gearSigns }) => gearSigns.forces)
   const sparks = useView((view) => view.sparks)
   return (
@@ -107,16 +111,13 @@ export function App({ autosave, opened }: AppProps) {
       </main>
       <footer className="band">
         {!asking && <Transport />}
-        <TurnBand
-          size={large ? 'large' : asking ? 'predict' : 'normal'}
-          covered={asking && phase !== 'compare'}
-        />
+        <TurnBand size={large ? 'large' : asking ? 'predict' : 'normal'} covered={covered} />
       </footer>
       <RightOfStage way={way} />
       <Suspense>{forces && <ForceArrowsFeed />}</Suspense>
       <Suspense>{ready && sparks && <SparkFeed />}</Suspense>
       <SpokenSummary />
-      <Suspense>{keys && <KeysSheet />}</Suspense>
+      <Sheets />
       <FileDesk key={last.nonce} autosave={autosave} first={last.outcome} />
     </div>
   )

@@ -12,6 +12,12 @@ const loaders = {
   facts: () => import('./design/DesignFacts.tsx'),
   note: () => import('./demonstrate/StageNote.tsx'),
   keys: () => import('./bar/KeysSheet.tsx'),
+  lessonCard: () => import('./lesson/LessonCard.tsx'),
+  topics: () => import('./lesson/TopicStepper.tsx'),
+  lessons: () => import('./lesson/LessonsSheet.tsx'),
+  editor: () => import('./lesson/EditorSheet.tsx'),
+  worksheet: () => import('./worksheet/WorksheetSheet.tsx'),
+  record: () => import('./record/RecordSheet.tsx'),
   machines: () => import('./file/MachineSheet.tsx'),
   checks: judge.fetch,
   gearingFields: () => import('../sim/machine/fields-gearing.ts'),
@@ -63,6 +69,12 @@ export const StageChoices = lazy(async () => ({ default: (await loaders.choices(
 export const StageLabels = lazy(async () => ({ default: (await loaders.labels()).StageLabels }))
 export const StageNote = lazy(async () => ({ default: (await loaders.note()).StageNote }))
 export const KeysSheet = lazy(async () => ({ default: (await loaders.keys()).KeysSheet }))
+export const LessonCard = lazy(async () => ({ default: (await loaders.lessonCard()).LessonCard }))
+export const TopicStepper = lazy(async () => ({ default: (await loaders.topics()).TopicStepper }))
+export const LessonsSheet = lazy(async () => ({ default: (await loaders.lessons()).LessonsSheet }))
+export const EditorSheet = lazy(async () => ({ default: (await loaders.editor()).EditorSheet }))
+export const WorksheetSheet = lazy(async () => ({ default: (await loaders.worksheet()).WorksheetSheet }))
+export const RecordSheet = lazy(async () => ({ default: (await loaders.record()).RecordSheet }))
 export const SparkFeed = lazy(async () => ({ default: (await loaders.sparks()).BrushesSparkFeed }))
 export const ForceArrowsFeed = lazy(async () => ({ default: (await loaders.arrows()).ForceArrowsFeed }))
 

@@ -2,6 +2,7 @@
 import { useEffect, useRef } from 'react'
 import { useStore } from 'zustand'
 import { wholeWheelTurns } from '../../sim/drive/turns.ts'
+import { isCovered } from '../frame/asking.ts'
 import { useWorkshop } from '../frame/workshop.ts'
 import { stageText } from '../instrument/words.ts'
 
@@ -10,7 +11,7 @@ export function SpokenSummary() {
   const spoken = useStore(workshop.announcer.store, (announcement) => announcement)
   const last = useRef({ motion: workshop.frame.motion, wheel: 0 })
   useEffect(() => {
-    const { frame, announcer, document, view, prediction } = workshop
+    const { frame, announcer, document } = workshop
     const painter = () => {
       const { gearing } = document.store.getState().machine
       const { turns } = frame.state
@@ -19,8 +20,7 @@ export function SpokenSummary() {
       const passed = frame.motion !== 'still' && wheel !== last.current.wheel
       last.current.motion = frame.motion
       last.current.wheel = wheel
-      const asking = view.getState().way === 'predict' && prediction.getState().phase !== 'compare'
-      if (asking || !(stopped || passed)) return
+      if (isCovered(workshop) || !(stopped || passed)) return
       announcer.say(stageText(turns, gearing.wormStarts, gearing.wheelTeeth, gearing.hand))
     }
     frame.painters.add(painter)

@@ -5,7 +5,7 @@ import { useBench, useMachine, useView, useWorkshop } from '../frame/workshop.ts
 import { Icon } from '../instrument/Icon.tsx'
 import { Popover } from '../instrument/Popover.tsx'
 import { StepField } from '../instrument/StepField.tsx'
-import { DrivePanel } from '../later.ts'
+import { DrivePanel, TopicStepper } from '../later.ts'
 import { type HandStep, countTurns, handTurn, reasonNotToTurn, turnOrStop, zeroCounts } from './turning.ts'
 
 function TurnButton() {
@@ -130,6 +130,7 @@ function SettingField() {
 
 export function Transport() {
   const workshop = useWorkshop()
+  const inLesson = useStore(workshop.lesson, ({ lesson }) => lesson !== null)
   return (
     <div className="transport" role="group" aria-label="Turning">
       <div className="transport-main" data-leaves-open>
@@ -153,6 +154,7 @@ export function Transport() {
           </Suspense>
         </Popover>
       </div>
+      <Suspense>{inLesson && <TopicStepper />}</Suspense>
     </div>
   )
 }

@@ -1,5 +1,6 @@
 /** What the transport's buttons and keys do: hand turns of whole ticks, runs, stops. */
 import { TICKS_PER_TURN } from '../../sim/drive/turns.ts'
+import { isHeld } from '../frame/asking.ts'
 import { hold, turnByDrive, turnByDriveFor, turnByHand, zero } from '../frame/frame.ts'
 import type { Workshop } from '../frame/workshop.ts'
 
@@ -18,12 +19,8 @@ export function handTicks(stepName: HandStep, z1: number, z2: number): number {
   return ticks[stepName]
 }
 
-/** In Predict nothing turns by these ways before the prediction is committed. */
-const heldStill = ({ view, prediction }: Workshop): boolean =>
-  view.getState().way === 'predict' && prediction.getState().phase === 'predict'
-
 export function handTurn(workshop: Workshop, stepName: HandStep, way: 1 | -1): void {
-  if (heldStill(workshop)) return
+  if (isHeld(workshop)) return
   const { gearing } = workshop.document.store.getState().machine
   turnByHand(workshop.frame, way * handTicks(stepName, gearing.wormStarts, gearing.wheelTeeth))
 }
@@ -39,12 +36,12 @@ export function reasonNotToTurn({ view, bench, frame }: Workshop): string | null
 export function turnOrStop(workshop: Workshop): void {
   const { frame } = workshop
   if (frame.motion === 'running' || frame.motion === 'hand') hold(frame)
-  else if (!heldStill(workshop) && !reasonNotToTurn(workshop)) turnByDrive(frame)
+  else if (!isHeld(workshop) && !reasonNotToTurn(workshop)) turnByDrive(frame)
 }
 
 /** Runs by the drive through whole turns of the worm or of the wheels, and stops on the mark. */
 export function countTurns(workshop: Workshop, count: number, of: 'worm' | 'wheel'): void {
-  if (heldStill(workshop) || reasonNotToTurn(workshop)) return
+  if (isHeld(workshop) || reasonNotToTurn(workshop)) return
   const { gearing } = workshop.document.store.getState().machine
   const each = handTicks(of === 'worm' ? 'turn' : 'wheel', gearing.wormStarts, gearing.wheelTeeth)
   hold(workshop.frame)
@@ -52,5 +49,5 @@ export function countTurns(workshop: Workshop, count: number, of: 'worm' | 'whee
 }
 
 export function zeroCounts(workshop: Workshop): void {
-  if (!heldStill(workshop)) zero(workshop.frame)
+  if (!isHeld(workshop)) zero(workshop.frame)
 }

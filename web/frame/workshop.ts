@@ -1,6 +1,7 @@
 /** Everything that one open page holds: the stores, the frame, and the wires between them. */
 import { createContext, useContext } from 'react'
 import { useStore } from 'zustand'
+import { createStore } from 'zustand/vanilla'
 import { type Drive, compileDrive } from '../../sim/drive/drive.ts'
 import { firstInput } from '../../sim/drive/input.ts'
 import { operatingPoint } from '../../sim/drive/operating-point.ts'
@@ -8,9 +9,13 @@ import type { Machine } from '../../sim/machine/machine.ts'
 import { createAnnouncer } from '../store/announce.ts'
 import { type Bench, benchFor, countablePace, createBench, inputOf } from '../store/bench.ts'
 import { createDocument, useDocument } from '../store/document.ts'
+import { createExercise } from '../store/exercise.ts'
+import { createLesson } from '../store/lesson.ts'
 import { createPrediction } from '../store/prediction.ts'
 import { createReadout } from '../store/readout.ts'
+import { createRecords } from '../store/records.ts'
 import { type Theme, type View, createView } from '../store/view.ts'
+import type { Aside } from './borrow.ts'
 import { createFrame } from './frame-state.ts'
 import { changeDrive, read, show } from './frame.ts'
 
@@ -23,6 +28,10 @@ export function createWorkshop(machine: Machine, theme: Theme) {
   const view = createView(theme)
   const announcer = createAnnouncer()
   const prediction = createPrediction()
+  const exercise = createExercise()
+  const lesson = createLesson()
+  const records = createRecords()
+  const aside = createStore<{ readonly held: Aside | null }>(() => ({ held: null }))
   const frame = createFrame(compileDrive(machine), firstInput())
   const readout = createReadout({ ...frame.reading })
 
@@ -55,7 +64,20 @@ export function createWorkshop(machine: Machine, theme: Theme) {
   bench.subscribe(applyBench)
   applyBench(bench.getState())
 
-  return { document, bench, view, announcer, prediction, readout, frame, copyReading }
+  return {
+    document,
+    bench,
+    view,
+    announcer,
+    prediction,
+    exercise,
+    lesson,
+    records,
+    aside,
+    readout,
+    frame,
+    copyReading,
+  }
 }
 
 /** The machine made ready, as warm as the bench says. */

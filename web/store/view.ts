@@ -113,7 +113,7 @@ export interface HeatLook {
   readonly hottest: number
 }
 
-export type Sheet = 'none' | 'keys' | 'machines' | 'problems'
+export type Sheet = 'none' | 'keys' | 'machines' | 'problems' | 'lessons' | 'editor' | 'worksheet' | 'record'
 
 export interface View {
   readonly way: Way

@@ -1,0 +1,3 @@
+import type { Family } from '../family.ts'
+
+export const FITTING: readonly Family[] = []

@@ -1,0 +1,63 @@
+/** Answers that were committed in this browser. They stay in it: nothing is sent. */
+import { createStore } from 'zustand/vanilla'
+import type { AnswerUnit, Given, Level } from '../../sim/question/family.ts'
+import type { Sureness } from '../../sim/question/marking.ts'
+
+/** What asked the question: spaced practice, the machine on the stage, a set that others have too, a lesson. */
+export type Asker = 'practice' | 'machine' | 'set' | 'lesson'
+
+export interface Answered {
+  /** Random, so that the same answer is taken in once. */
+  readonly id: string
+  /** When it was compared, ISO 8601, UTC */
+  readonly time: string
+  readonly asker: Asker
+  /** One for each run of a lesson, a set, a practice */
+  readonly run: string
+  /** id of the lesson, '' outside one */
+  readonly lesson: string
+  readonly bank: number
+  readonly seed: string
+  /** '' for a question of a lesson's own */
+  readonly family: string
+  readonly index: number
+  readonly level: Level
+  readonly given: Given
+  readonly text: string
+  readonly kind: 'number' | 'choice' | 'order' | 'words'
+  readonly unit: AnswerUnit | ''
+  /** As typed, or the words of the options that were chosen */
+  readonly raw: string
+  /** The number in the base unit, ids of options joined by a space; null without a prediction */
+  readonly value: number | string | null
+  /** The right answer in the same form, and how far off a number may be */
+  readonly answer: number | string
+  readonly allowed: number
+  readonly right: boolean | null
+  readonly cause: string
+  readonly sureness: Sureness | null
+  readonly ownCount: string
+  /** From the question to the commitment [s] */
+  readonly seconds: number
+  /** Why it was chosen, '' in a fixed set */
+  readonly why: string
+}
+
+export interface Records {
+  readonly answered: readonly Answered[]
+  /** Why they are not kept beyond this page; '' while they are. */
+  readonly notKept: string
+  /** For the learner's own print; never exported. */
+  readonly nickname: string
+}
+
+export function createRecords() {
+  const store = createStore<Records>(() => ({ answered: [], notKept: '', nickname: '' }))
+  return {
+    store,
+    add: (answered: Answered): void => store.setState((last) => ({ answered: [...last.answered, answered] })),
+    eraseAll: (): void => store.setState({ answered: [], nickname: '' }),
+  }
+}
+
+export type RecordStore = ReturnType<typeof createRecords>
