@@ -67,14 +67,15 @@ export function KeysSheet() {
       </label>
       <h3>What is modelled</h3>
       <p>
-        One shaft from motor to worm; two wheels driven without slip; friction in the mesh, bearings and
-        brushes; the fan; the supply averaged over its own cycle; run-up, steady running, coasting, a jam.
+        One shaft from motor to worm; two wheels driven without slip; the supply’s waves and their average;
+        friction in the mesh, bearings and brushes; the fan; warming and cooling of winding, magnets and case;
+        sparks at the brushes; fuse and current limit; run-up, steady running, coasting, a jam.
       </p>
       <h3>What is not</h3>
       <p>
-        Heat, wear, strength, bending and the sharing of load between teeth, the current within one cycle,
-        armature reaction. A number here is no permission to open a live machine: unplug it, let it come to
-        rest, and leave mains parts to licensed people and local rules.
+        Wear, strength, bending and the sharing of load between teeth, armature reaction, the warmth of the
+        transformer and the rectifier. A number here is no permission to open a live machine: unplug it, let
+        it come to rest, and leave mains parts to licensed people and local rules.
       </p>
     </dialog>
   )
