@@ -78,17 +78,19 @@ function askOf(family: Family, given: Given): Ask {
   }
   const { kind } = family
   if (kind === 'order') {
-    const slips = family.slips.map(({ cause, fits }) => ({
-      cause,
-      sentence: sentence(cause),
-      fits: (order: readonly string[]) => fits(given, order),
+    const slips = family.slips.map((slip) => ({
+      cause: slip.cause,
+      sentence: sentence(slip.cause),
+      fits: (order: readonly string[]) => slip.fits(given, order),
     }))
     return { kind, cards: family.cards(given), answer: family.answer(given), slips }
   }
   const answer = family.answer(given)
-  const slips = family.slips.flatMap(({ cause, option }) => {
-    const leadsTo = option(given)
-    return leadsTo === null || leadsTo === answer ? [] : { cause, sentence: sentence(cause), option: leadsTo }
+  const slips = family.slips.flatMap((slip) => {
+    const option = slip.option(given)
+    return option === null || option === answer
+      ? []
+      : { cause: slip.cause, sentence: sentence(slip.cause), option }
   })
   return { kind, options: family.options(given), answer, slips }
 }

@@ -78,7 +78,7 @@ export function mark({ ask }: Question, reply: Reply): Marked {
   }
   if (ask.kind === 'order' && reply.kind === 'order') {
     if (reply.order.join() === ask.answer.join()) return RIGHT
-    return wrong(ask.slips.find(({ fits }) => fits(reply.order)))
+    return wrong(ask.slips.find((slip) => slip.fits(reply.order)))
   }
   throw new Error(`a reply of kind ${reply.kind} to a question of kind ${ask.kind}`)
 }
