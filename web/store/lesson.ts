@@ -1,6 +1,7 @@
 /** A lesson as data, as its file holds it, and where somebody is in it. */
 import { createStore } from 'zustand/vanilla'
 import type { AnswerUnit, Given, Level, Tolerance } from '../../sim/question/family.ts'
+import type { Exercise } from './exercise.ts'
 import type { GearSigns, PanelName, PowerStop } from './view.ts'
 
 export const LESSON_VERSION = 1
@@ -85,6 +86,12 @@ export interface LessonState {
   readonly step: LessonStep
   /** Beats that have been on the stage, by id */
   readonly seen: readonly string[]
+  /** Questions as they were left, by id of the beat and place: 'turns/0'. What was committed or revealed stays so. */
+  readonly exercises: Readonly<Record<string, Exercise>>
+  /** Random, one for each run through the lesson */
+  readonly run: string
+  /** When the question was asked [ms since 1970] */
+  readonly began: number
   /** The stage is covered on purpose, in Large. */
   readonly blank: boolean
 }
@@ -97,6 +104,9 @@ export const noLesson: LessonState = {
   question: 0,
   step: 'show',
   seen: [],
+  exercises: {},
+  run: '',
+  began: 0,
   blank: false,
 }
 
