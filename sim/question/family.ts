@@ -123,6 +123,8 @@ export interface NumberFamily<G extends Given = Given> extends Shared<G> {
   readonly kind: 'number'
   unit(given: G): AnswerUnit
   readonly tolerance: Tolerance
+  /** No figures tell the answer exactly, as with a root or with pi: it may be asked first however long it is. */
+  readonly irrational?: true
   answer(given: G): number
   readonly slips: readonly NumberSlip<G>[]
 }

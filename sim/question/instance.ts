@@ -51,7 +51,8 @@ const fewDigits = (value: number): boolean =>
 function isAsked(family: Family, given: Given, level: Level): boolean {
   if (family.accepts && !family.accepts(given, level)) return false
   if (family.kind !== 'number') return true
-  return slipsApart(family, given) && (level > 1 || fewDigits(family.answer(given)))
+  const anyLength = level > 1 || family.irrational === true
+  return slipsApart(family, given) && (anyLength || fewDigits(family.answer(given)))
 }
 
 function drawn(family: Family, level: Level, draw: Draw): Given {

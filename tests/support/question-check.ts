@@ -84,11 +84,11 @@ function checkApart(family: NumberFamily, given: Given, where: string): void {
   })
 }
 
-function checkNumber(question: Question, ask: AskNumber, level: Level, where: string): void {
+function checkNumber(question: Question, ask: AskNumber, anyLength: boolean, where: string): void {
   const { answer, slips, tolerance } = ask
   const isRight = (value: number) => mark(question, { kind: 'number', value }).right
   demand(Number.isFinite(answer), where, `the answer is finite, not ${answer}`)
-  demand(level > 1 || isShort(answer), where, `a first answer is short, not ${answer}`)
+  demand(anyLength || isShort(answer), where, `a first answer is short, not ${answer}`)
   demand(isRight(answer) === true, where, 'the answer is right')
   const allowed = toleranceOf(tolerance, answer)
   slips.forEach(({ cause, value }, i) => {
@@ -107,7 +107,7 @@ function checkAsk(family: Family, question: Question, level: Level, where: strin
   if (family.kind === 'number') {
     if (ask.kind !== 'number') throw new Error(`${where}: a number is asked as ${ask.kind}`)
     if (given !== family.example) checkApart(family, given!, where)
-    checkNumber(question, ask, level, where)
+    checkNumber(question, ask, level > 1 || family.irrational === true, where)
   } else if (ask.kind === 'choice') {
     const ids = ask.options.map(({ id }) => id)
     demand(new Set(ids).size === ids.length && ids.includes(ask.answer), where, 'one option is the answer')
