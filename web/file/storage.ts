@@ -6,8 +6,13 @@ export interface Keeper {
   setItem(key: string, value: string): void
 }
 
+/** One that can also be told to keep no longer. */
+export interface ErasableKeeper extends Keeper {
+  removeItem(key: string): void
+}
+
 /** The browser's own storage; null where asking for it is already forbidden. */
-export function browserKeeper(): Keeper | null {
+export function browserKeeper(): ErasableKeeper | null {
   try {
     return window.localStorage
   } catch {

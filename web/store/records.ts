@@ -2,6 +2,7 @@
 import { createStore } from 'zustand/vanilla'
 import type { AnswerUnit, Given, Level } from '../../sim/question/family.ts'
 import type { Sureness } from '../../sim/question/marking.ts'
+import type { Question } from '../../sim/question/question.ts'
 
 /** What asked the question: spaced practice, the machine on the stage, a set that others have too, a lesson. */
 export type Asker = 'practice' | 'machine' | 'set' | 'lesson'
@@ -28,11 +29,12 @@ export interface Answered {
   readonly unit: AnswerUnit | ''
   /** As typed, or the words of the options that were chosen */
   readonly raw: string
-  /** The number in the base unit, ids of options joined by a space; null without a prediction */
+  /** The number in the base unit, ids of options joined by a space, the words; null without a prediction */
   readonly value: number | string | null
   /** The right answer in the same form, and how far off a number may be */
   readonly answer: number | string
   readonly allowed: number
+  /** Null without a prediction, and where there is nothing to be right about */
   readonly right: boolean | null
   readonly cause: string
   readonly sureness: Sureness | null
@@ -44,19 +46,57 @@ export interface Answered {
 }
 
 export interface Records {
+  /** Oldest first */
   readonly answered: readonly Answered[]
+  /** Whether what this browser kept has been read back. */
+  readonly readBack: boolean
   /** Why they are not kept beyond this page; '' while they are. */
   readonly notKept: string
+  /** What could not be read back, in a sentence; '' where all could be. */
+  readonly damaged: string
+  /** When the question that is asked now was committed [ms since 1970] */
+  readonly committedAt: number
   /** For the learner's own print; never exported. */
   readonly nickname: string
+  /** Whether marks for how sure one was are told. */
+  readonly marksOn: boolean
+  /** Names whose records they are in an xAPI file. */
+  readonly homePage: string
+  /** The random name of these records there; '' until it is needed. */
+  readonly account: string
+}
+
+const noRecords: Records = {
+  answered: [],
+  readBack: false,
+  notKept: '',
+  damaged: '',
+  committedAt: 0,
+  nickname: '',
+  marksOn: false,
+  homePage: '',
+  account: '',
 }
 
 export function createRecords() {
-  const store = createStore<Records>(() => ({ answered: [], notKept: '', nickname: '' }))
+  const store = createStore<Records>(() => noRecords)
+  const runs = new WeakMap<Question, string>()
   return {
     store,
+    /** Whether this question has not been answered in this run; from then on it has. */
+    isNew: (question: Question, run: string): boolean => {
+      const first = runs.get(question) !== run
+      runs.set(question, run)
+      return first
+    },
     add: (answered: Answered): void => store.setState((last) => ({ answered: [...last.answered, answered] })),
-    eraseAll: (): void => store.setState({ answered: [], nickname: '' }),
+    eraseAll: (): void =>
+      store.setState(({ readBack, notKept, committedAt }) => ({
+        ...noRecords,
+        readBack,
+        notKept,
+        committedAt,
+      })),
   }
 }
 

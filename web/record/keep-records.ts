@@ -1,0 +1,130 @@
+/**
+ * Records kept in this browser: read back once, written after each change, joined with those of another open page.
+ * What cannot be read is put aside whole before anything takes its place; where it cannot be, nothing is written.
+ */
+import { type ErasableKeeper, browserKeeper, keep, kept } from '../file/storage.ts'
+import type { Workshop } from '../frame/workshop.ts'
+import type { RecordStore, Records } from '../store/records.ts'
+import { type ReadRecords, keptText, merged, readRecords } from './records-file.ts'
+
+export const RECORDS_KEY = 'counterturn.records'
+export const DAMAGED_KEY = 'counterturn.records.damaged'
+
+const REASONS = {
+  missing:
+    'This browser keeps nothing for this page: your record is gone when it is closed. Export it to keep it.',
+  full: 'This browser has no room left: new answers are gone when this page is closed. Export your record to keep it.',
+  forbidden:
+    'This browser does not let this page keep your record: it is gone when the page is closed. Export it to keep it.',
+  damaged:
+    'What this browser kept of your record could not be read, and there is no room to put it aside. New answers are gone when this page is closed.',
+}
+const PUT_ASIDE =
+  'Part of what this browser kept of your record could not be read. It is put aside as it was, and not counted here.'
+
+const NOTHING: ReadRecords = { answered: [], settings: null, problems: [] }
+
+const stored = (keeper: ErasableKeeper | null): ReadRecords => {
+  const text = kept(keeper, RECORDS_KEY)
+  return text === null ? NOTHING : readRecords(text)
+}
+
+/** Keeps a text that cannot be read with the other damaged ones; whether it is kept now. */
+function putAside(keeper: ErasableKeeper | null): boolean {
+  const text = kept(keeper, RECORDS_KEY)
+  if (text === null) return true
+  const damaged = kept(keeper, DAMAGED_KEY)
+  if (damaged?.includes(text)) return true
+  return keep(keeper, DAMAGED_KEY, damaged === null ? text : `${damaged}\n${text}`).ok
+}
+
+const isEmpty = ({ answered, nickname, marksOn, homePage, account }: Records): boolean =>
+  answered.length === 0 && !nickname && !marksOn && !homePage && !account
+
+/** Takes in what is kept, as another page may have written it. */
+function takeIn({ store }: RecordStore, { answered, settings }: ReadRecords): void {
+  store.setState((last) => ({ ...settings, answered: merged(last.answered, answered) }))
+}
+
+/** Writes all that is known, here and there; what came of it is in `notKept`. */
+function write(records: RecordStore, keeper: ErasableKeeper | null): void {
+  const there = stored(keeper)
+  if (there.problems.length > 0) {
+    if (!putAside(keeper)) {
+      records.store.setState({ notKept: REASONS.damaged })
+      return
+    }
+    records.store.setState({ damaged: PUT_ASIDE })
+  }
+  const now = records.store.getState()
+  const answered = merged(now.answered, there.answered)
+  const result = keep(keeper, RECORDS_KEY, keptText({ ...now, answered }))
+  records.store.setState({ answered, notKept: result.ok ? '' : REASONS[result.reason] })
+}
+
+const isChange = (now: Records, before: Records): boolean =>
+  now.answered !== before.answered ||
+  now.nickname !== before.nickname ||
+  now.marksOn !== before.marksOn ||
+  now.homePage !== before.homePage ||
+  now.account !== before.account
+
+function follow({ records, announcer }: Workshop, keeper: ErasableKeeper | null, page?: EventTarget): void {
+  let busy = false
+  /** What changes in here is not written back. */
+  const quietly = (act: () => void) => {
+    busy = true
+    act()
+    busy = false
+  }
+  records.store.subscribe((now, before) => {
+    if (now.notKept !== before.notKept && now.notKept) announcer.say(now.notKept)
+    if (busy || !isChange(now, before)) return
+    if (isEmpty(now) && kept(keeper, RECORDS_KEY) === null) return
+    quietly(() => write(records, keeper))
+  })
+  page?.addEventListener('storage', (event) => {
+    const { key } = event as StorageEvent
+    if (key !== RECORDS_KEY && key !== null) return
+    quietly(() => {
+      if (kept(keeper, RECORDS_KEY) === null) records.eraseAll()
+      else takeIn(records, stored(keeper))
+    })
+  })
+}
+
+/** Begins keeping, once for each page; from then on `workshop.records` holds what was kept. */
+export function keepRecords(
+  workshop: Workshop,
+  keeper: ErasableKeeper | null = browserKeeper(),
+  page: EventTarget | undefined = globalThis.window,
+): void {
+  const { records, exercise } = workshop
+  if (records.store.getState().readBack) return
+  records.store.setState({ readBack: true })
+  const there = stored(keeper)
+  takeIn(records, there)
+  if (kept(keeper, DAMAGED_KEY) !== null) records.store.setState({ damaged: PUT_ASIDE })
+  if (there.problems.length > 0 || records.store.getState().answered.length > there.answered.length)
+    write(records, keeper)
+  follow(workshop, keeper, page)
+  exercise.subscribe((now, before) => {
+    if (now.phase !== 'predict' && before.phase === 'predict')
+      records.store.setState({ committedAt: Date.now() })
+  })
+}
+
+/** Erases all records, here and in this browser, with what was put aside; whether nothing is left. */
+export function eraseRecords(
+  { records }: Workshop,
+  keeper: ErasableKeeper | null = browserKeeper(),
+): boolean {
+  try {
+    keeper?.removeItem(RECORDS_KEY)
+    keeper?.removeItem(DAMAGED_KEY)
+  } catch {
+    return false
+  }
+  records.eraseAll()
+  return true
+}

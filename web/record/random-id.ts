@@ -1,0 +1,11 @@
+/**
+ * A random id: UUID, version 4 (RFC 9562). Made of plain random bytes, since the browser's own `randomUUID` is only
+ * there in a secure context, and a classroom's address is often none.
+ */
+export function randomId(): string {
+  const bytes = crypto.getRandomValues(new Uint8Array(16))
+  bytes[6] = (bytes[6]! & 0x0f) | 0x40
+  bytes[8] = (bytes[8]! & 0x3f) | 0x80
+  const hex = [...bytes].map((byte) => byte.toString(16).padStart(2, '0')).join('')
+  return hex.replace(/^(.{8})(.{4})(.{4})(.{4})/, '$1-$2-$3-$4-')
+}
