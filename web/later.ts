@@ -9,6 +9,7 @@ const loaders = {
   design: () => import('./design/DesignSheet.tsx'),
   parameters: () => import('./design/ParameterSheet.tsx'),
   units: () => import('../sim/quantity/quantity.ts'),
+  entries: () => import('../sim/quantity/entry.ts'),
   facts: () => import('./design/DesignFacts.tsx'),
   note: () => import('./demonstrate/StageNote.tsx'),
   keys: () => import('./bar/KeysSheet.tsx'),

@@ -1,6 +1,6 @@
 /**
- * Reads what a person types into a field: '0.5 in', '12 kgf cm', '1/2', '2,5'. The only importer of mathjs,
- * and a large one: import it when a field is first edited, not with the first picture.
+ * Reads what a person types into a field: '0.5 in', '12 kgf cm', '1/2', '2,5'. Answers are read
+ * by entry.ts instead. mathjs is large: import it when a field is first edited, not with the first picture.
  *
  * mathjs gives the grammar and the table of units; the sum itself is done here, on plain numbers and powers
  * of base units, so that nothing but arithmetic can be asked for: no functions, no names, no assignments.
@@ -8,6 +8,7 @@
 import * as mathjs from 'mathjs'
 import type { MathNode } from 'mathjs'
 import * as numbers from 'mathjs/number'
+import { parse } from './grammar.ts'
 import { plainSpelling } from './quantity-text.ts'
 
 /** Exported by mathjs 15.2 and missing from its own types. */
@@ -153,7 +154,7 @@ const NAMED_UNITS: readonly (readonly [string, string])[] = [
   ['m^3', 'a volume'],
 ]
 
-const amountOfText = (text: string): Amount => amountOf(math.parse(text))
+const amountOfText = (text: string): Amount => amountOf(parse(text))
 const NAMES = NAMED_UNITS.map(([unit, name]) => ({ powers: amountOfText(unit).powers, name }))
 
 /**
