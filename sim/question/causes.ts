@@ -62,6 +62,8 @@ const FORCES: Readonly<Record<string, string>> = {
   'torque-each:inverted': 'The wheel turns slower, so its torque is the larger one.',
   'torque-lossy:inverted': 'The wheel turns slower, so its torque is the larger one.',
   'torque-uneven:inverted': 'The wheel turns slower, so its torque is the larger one.',
+  'back-torque:inverted': 'The wheel turns slower, so its torque is the larger one.',
+  'back-torque:times-eff': 'The wheel must give more than without losses: divide.',
   'torque-motor:inverted': 'The motor needs the smaller torque.',
   'torque-motor:one-wheel': 'The motor carries both loads.',
   'each-full': 'The total is shared; both wheels cannot have all of it.',
