@@ -6,8 +6,10 @@ import { POWER } from './families/power.ts'
 import { SAFETY } from './families/safety.ts'
 import { SENSES } from './families/senses.ts'
 import { SPEED } from './families/speed.ts'
+import { stepTurns } from './families/steps.ts'
 import { STROBE } from './families/strobe.ts'
 import { SUPPLY } from './families/supply.ts'
+import { teethPassed, toothReturn } from './families/teeth.ts'
 import { THRUST } from './families/thrust.ts'
 import { TORQUE } from './families/torque.ts'
 import { TURNING } from './families/turning.ts'
@@ -18,10 +20,13 @@ export const BANK = 1
 
 export const FAMILIES: readonly Family[] = [
   ...TURNING,
+  teethPassed,
   ...SENSES,
   ...SPEED,
+  stepTurns,
   ...TORQUE,
   ...POWER,
+  toothReturn,
   ...FRICTION,
   ...THRUST,
   ...FITTING,
