@@ -1,6 +1,6 @@
 /** What comes out of the socket, and what transformer, rectifier and capacitor make of it. */
 import { lampFlashes } from '../../measuring/stroboscope.ts'
-import type { ChoiceFamily, Family, NumberFamily } from '../family.ts'
+import type { ChoiceFamily, Family, Level, NumberFamily } from '../family.ts'
 import { bleedTime } from './bleed-time.ts'
 import { transformerTap } from './transformer-tap.ts'
 
@@ -9,6 +9,18 @@ const MEAN_OVER_RMS = (2 * Math.SQRT2) / Math.PI
 
 type Peak = { readonly V: number }
 
+const VOLTAGES: Readonly<Record<Level, readonly number[]>> = {
+  1: [6, 9, 10, 12, 15, 18, 20, 21, 24, 30, 36, 42, 48, 60, 100, 110, 115, 120, 200, 220, 230, 240],
+  2: [
+    6.3, 8.4, 12.6, 13.5, 15.4, 17.2, 19.6, 22.8, 25.2, 27.5, 31.5, 38, 44, 55, 63, 72, 85, 98, 105, 127, 207,
+    215, 225, 235, 253,
+  ],
+  3: [
+    7.35, 9.15, 10.9, 11.8, 14.6, 16.9, 19.4, 21.7, 23.7, 27.3, 29.6, 33.4, 46.3, 78.5, 113.5, 118.4, 209.3,
+    217.6, 222.8, 226.5, 233.7, 238.2, 247.4,
+  ],
+}
+
 const peak: NumberFamily<Peak> = {
   kind: 'number',
   name: 'supply-peak',
@@ -16,12 +28,7 @@ const peak: NumberFamily<Peak> = {
   parameters: [
     {
       name: 'V',
-      values: (level) =>
-        level === 1
-          ? [6, 9, 10, 12, 15, 18, 20, 21, 24, 30, 36, 42, 48, 60, 100, 110, 115, 120, 200, 220, 230, 240]
-          : level === 2
-            ? [6.3, 12.6, 13.5, 17.2, 22.8, 25.2, 31.5, 55, 85, 127, 207, 215, 225, 235, 245, 253]
-            : [7.35, 11.8, 14.6, 16.9, 19.4, 23.7, 27.3, 113.5, 118.4, 226.5, 229.3, 233.7, 238.2, 241.6],
+      values: (level) => VOLTAGES[level],
     },
   ],
   example: { V: 230 },
@@ -69,7 +76,7 @@ const pulses: NumberFamily<Pulses> = {
       name: 't',
       values: (level) =>
         level === 1
-          ? [1, 2, 3, 4, 5, 6, 8, 10, 15, 20]
+          ? [1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 12, 15, 20, 25, 30]
           : level === 2
             ? [0.05, 0.1, 0.15, 0.2, 0.25, 0.3, 0.4, 0.5, 0.6, 0.7, 0.8, 1.5, 2.5]
             : [5, 10, 15, 20, 30, 40, 45, 50, 60],
@@ -116,6 +123,22 @@ const placeIn = (V: number, least: number, most: number): string =>
 
 const bandOf = ({ V }: Band): string => placeIn(V, LIMITS.least, LIMITS.most)
 
+/** Clear of the limits, nearer to them, and close by */
+const READINGS: Readonly<Record<Level, readonly number[]>> = {
+  1: [
+    190, 192, 194, 196, 198, 200, 222, 224, 226, 228, 230, 232, 234, 236, 238, 240, 260, 262, 264, 266, 268,
+    270,
+  ],
+  2: [
+    196, 199, 201, 203, 205, 210, 212, 214, 216, 219, 222, 237, 240, 242, 244, 246, 248, 250, 256, 258, 261,
+    264, 267,
+  ],
+  3: [
+    204.5, 205.5, 205.9, 206.2, 206.6, 207.4, 207.8, 208.3, 208.7, 209.1, 210.6, 217.5, 243.5, 247.3, 249.8,
+    251.5, 252.2, 252.6, 253.4, 253.8, 254.2, 255.5,
+  ],
+}
+
 const band: ChoiceFamily<Band> = {
   kind: 'choice',
   name: 'supply-band',
@@ -123,15 +146,7 @@ const band: ChoiceFamily<Band> = {
   parameters: [
     {
       name: 'V',
-      values: (level) =>
-        level === 1
-          ? [190, 192, 195, 198, 200, 224, 226, 228, 230, 232, 234, 236, 238, 240, 260, 262, 265, 268, 270]
-          : level === 2
-            ? [196, 199, 201, 203, 210, 212, 214, 216, 222, 237, 242, 244, 246, 248, 250, 256, 258, 261, 264]
-            : [
-                204.5, 205.5, 206.2, 206.6, 207.4, 208.3, 209.1, 217.5, 243.5, 249.8, 251.5, 252.6, 253.4,
-                254.2, 255.5,
-              ],
+      values: (level) => READINGS[level],
     },
   ],
   example: { V: 240 },
@@ -148,7 +163,7 @@ const band: ChoiceFamily<Band> = {
   ],
   answer: bandOf,
   working: ({ V }) =>
-    `230 V less 10 % is ${LIMITS.least} V, 230 V and 10 % are ${LIMITS.most} V; ${V} V is ${bandOf({ V })}`,
+    `230 V minus 10 % is ${LIMITS.least} V, plus 10 % it is ${LIMITS.most} V; ${V} V is ${bandOf({ V })}`,
   slips: [
     {
       cause: 'must-be-230',

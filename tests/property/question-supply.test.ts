@@ -1,0 +1,126 @@
+/** Voltages and pulses that are asked for, against waves that are sampled, flux that is summed and charge that leaves. */
+import { describe, expect, test } from 'vitest'
+import { compileDrive } from '../../sim/drive/drive.ts'
+import { checkMachine } from '../../sim/machine/check.ts'
+import { familyNamed } from '../../sim/question/bank.ts'
+import { questionWith } from '../../sim/question/instance.ts'
+import { timeToFall } from '../support/follow-rate.ts'
+import { bootCleaner, cordWinder } from '../support/machines.ts'
+import { near, relativelyNear } from '../support/near.ts'
+import { checkFamily } from '../support/question-check.ts'
+import { answerOf, eachOf, numbersOf } from '../support/question-answers.ts'
+
+const TURN = 2 * Math.PI
+
+/** Samples of one cycle of what a machine on such mains gets, its crests among them. */
+function cycleOf(voltage: number, frequency: number): number[] {
+  const supply = { kind: 'mains', voltage, frequency, resistance: 0 } as const
+  const { source } = compileDrive({ ...cordWinder, supply }).circuits[0]!
+  const count = 400
+  const step = TURN / source.angularFrequency / count
+  return Array.from({ length: count }, (_, i) => source.emf * Math.sin(source.angularFrequency * i * step))
+}
+
+const rms = (values: readonly number[]): number =>
+  Math.sqrt(values.reduce((sum, value) => sum + value ** 2, 0) / values.length)
+
+describe('supply-peak', () => {
+  test('holds what every family promises', () => checkFamily('supply-peak'))
+  test('is the crest of a wave whose r.m.s. is given', () => {
+    eachOf('supply-peak', ({ V }, answer) => {
+      const wave = cycleOf(V!, 50)
+      relativelyNear(rms(wave), V!, 1e-12)
+      relativelyNear(Math.max(...wave), answer, 1e-12)
+    })
+  })
+  test('of 230 V: P. S. Bimbhra, Power Electronics, example 6.5, from a companion data set', () => {
+    near(answerOf('supply-peak', { V: 230 }), 325.27, 0.005)
+  })
+})
+
+/** Crests of a rectified sine, sampled at places that fall on none of them. */
+function countPulses(f: number, t: number): number {
+  const perCycle = 37.3
+  const samples = Math.floor(perCycle * f * t)
+  const at = (i: number) => Math.abs(Math.sin((TURN * i) / perCycle))
+  let crests = 0
+  for (let i = 1; i < samples; i++) if (at(i) > at(i - 1) && at(i) >= at(i + 1)) crests++
+  return crests
+}
+
+describe('supply-pulses', () => {
+  test('holds what every family promises', () => checkFamily('supply-pulses'))
+  test('is how many crests the rectified wave has', () => {
+    eachOf('supply-pulses', ({ f, t }, answer) => expect(countPulses(f!, t!)).toBe(answer))
+  })
+  test('of 50 Hz in a second', () => {
+    expect(answerOf('supply-pulses', { f: 50, t: 1 })).toBe(100)
+  })
+})
+
+const bandAt = (V: number): string => {
+  const { ask } = questionWith(familyNamed('supply-band')!, { V })
+  return ask.kind === 'choice' ? ask.answer : ''
+}
+
+describe('supply-band', () => {
+  test('holds what every family promises', () => checkFamily('supply-band'))
+  test.each([
+    [206.9, 'below'],
+    [207, 'within'],
+    [240, 'within'],
+    [253, 'within'],
+    [253.1, 'above'],
+  ])(
+    '%f V: IEC 60038, 230 V and 10 %%, from memory; 207 to 253 V in wiring regulations, page seen',
+    (V, place) => {
+      expect(bandAt(V)).toBe(place)
+    },
+  )
+  test('is within where a machine on that supply is passed without a warning', () => {
+    const seen = new Set<string>()
+    for (const { V } of numbersOf('supply-band')) {
+      const supply = { kind: 'mains', voltage: V!, frequency: 50, resistance: 0 } as const
+      const warned = checkMachine({ ...bootCleaner, supply }).some(({ path }) => path === 'supply.voltage')
+      const place = bandAt(V!)
+      expect(warned, `${V} V`).toBe(place !== 'within')
+      if (warned) expect(place, `${V} V`).toBe(V! < 230 ? 'below' : 'above')
+      seen.add(place)
+    }
+    expect(seen).toEqual(new Set(['within', 'below', 'above']))
+  })
+})
+
+/** r.m.s. voltage of N2 turns round the flux that a sine across N1 turns drives, both summed in small steps. */
+function inducedVoltage(V1: number, N1: number, N2: number): number {
+  const count = 4000
+  const step = 0.02 / count
+  const across = (i: number) => Math.SQRT2 * V1 * Math.cos((TURN * i) / count)
+  const flux = [0]
+  for (let i = 0; i < count; i++) flux.push(flux[i]! + (step * (across(i) + across(i + 1))) / 2 / N1)
+  return rms(flux.slice(1).map((value, i) => (N2 * (value - flux[i]!)) / step))
+}
+
+describe('transformer-tap', () => {
+  test('holds what every family promises', () => checkFamily('transformer-tap'))
+  test('is what the change of the shared flux makes in the turns of the tap', () => {
+    eachOf('transformer-tap', ({ V1, N1, N2 }, answer) =>
+      relativelyNear(inducedVoltage(V1!, N1!, N2!), answer, 1e-5),
+    )
+  })
+})
+
+describe('bleed-time', () => {
+  test('holds what every family promises', () => checkFamily('bleed-time'))
+  test('is when a capacitor that loses what its resistor takes has come down', () => {
+    eachOf('bleed-time', ({ V, C, R, Vs }, answer) => {
+      const farads = 1e-6 * C!
+      const ohms = 1e3 * R!
+      const falling = (v: number) => -v / ohms / farads
+      relativelyNear(timeToFall(falling, V!, Vs!, 0.01), answer, 1e-7)
+    })
+  })
+  test('of 100 uF from the crest of 230 V to 50 V through 100 kohm: R C ln(V/Vs), inputs illustrative', () => {
+    near(answerOf('bleed-time', { V: 325.27, C: 100, R: 100, Vs: 50 }), 18.73, 0.02)
+  })
+})
