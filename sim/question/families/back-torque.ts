@@ -26,7 +26,7 @@ const forward = ({ z1, q, an, mu }: Driven): number =>
 const lossless = ({ z1, z2, Tc }: Driven): number => (Tc * z2) / z1
 
 const conditions = ({ z1, z2, q, an, mu }: Driven): string =>
-  `${counted(z1, 'start')} on the worm, ${numberText(z2)} teeth on the wheel, diameter quotient ${numberText(q)}, normal pressure angle ${numberText(an)}° and a coefficient of friction of ${numberText(mu)}`
+  `The worm has ${counted(z1, 'start')}, diameter quotient ${numberText(q)} and normal pressure angle ${numberText(an)}°, the wheel ${numberText(z2)} teeth; the coefficient of friction between them is ${numberText(mu)}.`
 
 const backTorque: NumberFamily<Driven> = {
   kind: 'number',
@@ -49,9 +49,9 @@ const backTorque: NumberFamily<Driven> = {
   example: { z1: 1, z2: 20, q: 10, an: 20, mu: 0.05, Tc: 0.006 },
   texts: [
     (given) =>
-      `The worm resists turning with ${numberText(given.Tc)} N m. There are ${conditions(given)}. The other wheel carries nothing. What torque at one wheel just turns the worm?`,
+      `${conditions(given)} The worm resists turning with ${numberText(given.Tc)} N m, and the other wheel is free. What torque at one wheel just turns the worm?`,
     (given) =>
-      `Somebody turns one brush to turn the motor with it; the motor holds against that with ${numberText(given.Tc)} N m at the worm. Given are ${conditions(given)}; the other wheel is free, and bearings are left out. What torque does the brush need?`,
+      `Somebody turns one brush, and the motor turns with it; it resists with ${numberText(given.Tc)} N m at the worm. ${conditions(given)} The other wheel is free, and bearings are left out. What torque does the brush need?`,
   ],
   unit: () => 'N m',
   tolerance: 'r2',

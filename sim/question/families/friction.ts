@@ -30,10 +30,12 @@ const pairParameters: NumberFamily<Pair>['parameters'] = [
   { name: 'an', values: pressureAnglesAt },
 ]
 
-const FRICTIONS = [0.03, 0.04, 0.05, 0.06, 0.07, 0.08, 0.09, 0.1, 0.12, 0.14, 0.16, 0.18, 0.2, 0.22, 0.25, 0.3]
+const FRICTIONS = [
+  0.03, 0.04, 0.05, 0.06, 0.07, 0.08, 0.09, 0.1, 0.12, 0.14, 0.16, 0.18, 0.2, 0.22, 0.25, 0.3,
+]
 /** How near to the limit, and how far from it, friction is asked about, as parts of the limit */
 const TOO_NEAR = 0.03
-const LEAST_PART = 0.3
+const LEAST_PART = 0.5
 const GREATEST_PART = 1.8
 
 const lockChoice: ChoiceFamily<Pushed> = {

@@ -69,7 +69,7 @@ type Chain = {
   readonly ask: Asked
 }
 
-const STAGES = ['transformer', 'rectifier', 'motor', 'meshes']
+const STAGES = ['the transformer', 'the rectifier', 'the motor', 'each mesh']
 
 /** Efficiencies in the order in which the power passes. */
 const inOrder = ({ stages, e1, e2, e3, e4 }: Chain): readonly number[] => [e4, e3, e2, e1].slice(-stages)
@@ -82,9 +82,10 @@ const asked = ({ P, ask }: Chain, part: number): number => {
   return ask === 'each' ? (P * part) / 2 : P * part
 }
 
-const listed = (chain: Chain): string => {
+/** "the motor 55 % and each mesh 60 %": stages with what each passes on, `verb` with the first. */
+const listed = (chain: Chain, verb: string): string => {
   const names = STAGES.slice(-chain.stages)
-  const parts = inOrder(chain).map((e, i) => `the ${names[i]!} ${numberText(100 * e)} %`)
+  const parts = inOrder(chain).map((e, i) => `${names[i]!}${i === 0 ? verb : ''} ${numberText(100 * e)} %`)
   return `${parts.slice(0, -1).join(', ')} and ${parts.at(-1)!}`
 }
 
@@ -94,7 +95,10 @@ const ASK: Readonly<Record<Asked, string>> = {
   loss: 'How much power turns to heat on the way to the wheels?',
 }
 
-const product = (chain: Chain): string => inOrder(chain).map((e) => numberText(e)).join(' × ')
+const product = (chain: Chain): string =>
+  inOrder(chain)
+    .map((e) => numberText(e))
+    .join(' × ')
 
 function chainWorking(chain: Chain): string {
   const P = numberText(chain.P)
@@ -121,9 +125,9 @@ const powerChain: NumberFamily<Chain> = {
   example: { P: 50, stages: 2, e1: 0.5, e2: 0.6, e3: 1, e4: 1, ask: 'out' },
   texts: [
     (chain) =>
-      `${numberText(chain.P)} W go in. Of the power that comes to them, ${listed(chain)} pass on. ${ASK[chain.ask]}`,
+      `${numberText(chain.P)} W go in. Of the power that comes to it, ${listed(chain, ' passes on')}; nothing else is lost. ${ASK[chain.ask]}`,
     (chain) =>
-      `Efficiencies one behind another: ${listed(chain)}. The first of them takes in ${numberText(chain.P)} W. ${ASK[chain.ask]}`,
+      `On the way to the wheels the efficiencies are these: ${listed(chain, '')}. The first of them takes in ${numberText(chain.P)} W. ${ASK[chain.ask]}`,
   ],
   unit: () => 'W',
   tolerance: 'r1',
@@ -133,7 +137,11 @@ const powerChain: NumberFamily<Chain> = {
     {
       cause: 'losses-added',
       apart: true,
-      value: (chain) => asked(chain, inOrder(chain).reduce((part, e) => part - (1 - e), 1)),
+      value: (chain) =>
+        asked(
+          chain,
+          inOrder(chain).reduce((part, e) => part - (1 - e), 1),
+        ),
     },
     {
       cause: 'averaged',

@@ -18,9 +18,7 @@ const MOST_TEETH = 60
 
 /** Whole numbers of teeth that a wheel of this reference diameter [mm] has with a module of the trade. */
 const teethOn = (d2: number): readonly number[] =>
-  MODULES.map((m) => d2 / m).filter(
-    (z2) => Number.isInteger(z2) && z2 >= FEWEST_TEETH && z2 <= MOST_TEETH,
-  )
+  MODULES.map((m) => d2 / m).filter((z2) => Number.isInteger(z2) && z2 >= FEWEST_TEETH && z2 <= MOST_TEETH)
 
 /** Force [N] round the wheel, and so along the worm, whatever the lead: torque over radius. */
 const push = (T: number, d2: number): number => (2 * T * MM_PER_M) / d2
@@ -49,8 +47,7 @@ const thrustAxial: NumberFamily<Along> = {
   unit: () => 'N',
   tolerance: 'r1',
   answer: ({ T1, T2, d2 }) => push(T1, d2) + push(T2, d2),
-  working: ({ T1, T2, d2 }) =>
-    `2 × (${numberText(T1)} + ${numberText(T2)}) ÷ ${numberText(d2 / MM_PER_M)}`,
+  working: ({ T1, T2, d2 }) => `2 × (${numberText(T1)} + ${numberText(T2)}) ÷ ${numberText(d2 / MM_PER_M)}`,
   slips: [
     { cause: 'cancels', apart: true, value: ({ T1, T2, d2 }) => Math.abs(push(T1, d2) - push(T2, d2)) },
     { cause: 'one-wheel', value: ({ T1, d2 }) => push(T1, d2) },

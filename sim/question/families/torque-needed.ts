@@ -32,9 +32,9 @@ const torqueMotor: NumberFamily<Loaded> = {
   example: { z1: 1, z2: 20, T1: 0.4, T2: 0.2, e: 0.5 },
   texts: [
     ({ z1, z2, T1, T2, e }) =>
-      `The left wheel takes ${numberText(T1)} N m, the right wheel ${numberText(T2)} N m. The worm has ${counted(z1, 'start')}, each wheel ${numberText(z2)} teeth, and each mesh passes on ${numberText(100 * e)} % of the power. What torque must the motor bring to the worm at a steady speed?`,
+      `The left wheel takes ${numberText(T1)} N m, the right wheel ${numberText(T2)} N m. The worm has ${counted(z1, 'start')}, each wheel ${numberText(z2)} teeth, and each mesh passes on ${numberText(100 * e)} % of the power; nothing else is lost. What torque must the motor bring to the worm at a steady speed?`,
     ({ z1, z2, T1, T2, e }) =>
-      `${counted(z1, 'start')} on the worm, ${numberText(z2)} teeth on each wheel, and ${numberText(100 * e)} % of the power gets through each mesh. The brushes take ${numberText(T1)} N m and ${numberText(T2)} N m at a steady speed. With what torque is the worm turned?`,
+      `${counted(z1, 'start')} on the worm, ${numberText(z2)} teeth on each wheel, and ${numberText(100 * e)} % of the power gets through each mesh, all other losses left out. The brushes take ${numberText(T1)} N m and ${numberText(T2)} N m at a steady speed. With what torque is the worm turned?`,
   ],
   unit: () => 'N m',
   tolerance: 'r1',

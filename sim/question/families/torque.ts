@@ -16,8 +16,7 @@ const pair = ({ z1, z2 }: Lossless): string =>
 const motor = ({ T }: Lossless): string => `The motor turns the worm with ${numberText(T)} N m.`
 const passedOn = ({ e }: Lossy): string =>
   `Each mesh passes on ${numberText(100 * e)} % of the power; nothing else is lost.`
-const ideal = ({ z1, z2, T }: Lossless): string =>
-  `${numberText(T)} × ${numberText(z2)} ÷ ${numberText(z1)}`
+const ideal = ({ z1, z2, T }: Lossless): string => `${numberText(T)} × ${numberText(z2)} ÷ ${numberText(z1)}`
 const real = (given: Lossy): string => `${ideal(given)} × ${numberText(given.e)}`
 
 const gearing = ({ z1, z2 }: Lossless) => ({ wormStarts: z1, wheelTeeth: z2 })

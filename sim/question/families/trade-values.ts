@@ -25,7 +25,8 @@ export const WHEEL_TORQUES = [0.1, 0.12, 0.15, 0.2, 0.25, 0.3, 0.35, 0.4, 0.5, 0
 export const MESH_EFFICIENCIES = [0.3, 0.35, 0.4, 0.45, 0.5, 0.55, 0.6, 0.65, 0.7, 0.75, 0.8, 0.85, 0.9, 0.95]
 
 /** Diameter quotient of the worm */
-export const QUOTIENTS = [8, 9, 10, 11, 12, 13, 14, 16, 18]
+export const QUOTIENTS = [8, 9, 10, 11, 12, 13, 14, 15, 16, 17, 18]
 
 /** Normal pressure angle [deg] */
-export const pressureAnglesAt = (level: Level): readonly number[] => (level === 1 ? [20] : [14.5, 20, 25])
+export const pressureAnglesAt = (level: Level): readonly number[] =>
+  level === 1 ? [15, 20, 25] : [14.5, 17.5, 20, 22.5, 25]
