@@ -61,7 +61,7 @@ export const assemblyPhase: NumberFamily<Pair> = {
   answer: ({ z1, z2 }) => (isOdd(z1) ? 180 / z2 : 0),
   working: ({ z1, z2 }) =>
     isOdd(z1)
-      ? `${z1} half pitches from one side of the worm to the other: half of 360° ÷ ${z2}`
+      ? `${counted(z1, 'half pitch', 'half pitches')} from one side of the worm to the other: half of 360° ÷ ${z2}`
       : `${z1} half pitches from one side of the worm to the other are whole pitches`,
   slips: [
     { cause: 'always-aligns', value: ({ z1 }) => (isOdd(z1) ? 0 : null) },
