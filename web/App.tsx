@@ -59,7 +59,8 @@ function RightOfStage({ way }: { readonly way: Way }) {
   const large = useView((view) => view.large)
   const panel = useView((view) => view.panel)
   const selected = useView((view) => view.selected)
-  if (way === 'predict' || way === 'measure') return null
+  const covered = useCovered()
+  if (way === 'measure' || (way === 'predict' && (covered || panel === 'none'))) return null
   const design = way === 'design'
   const open = design && panel === 'none' ? 'figures' : panel
   const covers = !design && !large && (open !== 'none' || selected)
@@ -69,8 +70,8 @@ function RightOfStage({ way }: { readonly way: Way }) {
       data-covers={covers ? 'right' : 'nothing'}
       aria-label={design ? 'What follows' : 'Panels'}
     >
-      {!design && <StageButtons />}
-      <Suspense>{selected && <PartCard part={selected} />}</Suspense>
+      {way === 'demonstrate' && <StageButtons />}
+      <Suspense>{selected && !covered && way !== 'predict' && <PartCard part={selected} />}</Suspense>
       {open !== 'none' && (design || !large) && <Panel panel={open} />}
     </aside>
   )
@@ -114,7 +115,7 @@ export function App({ autosave, opened }: AppProps) {
         <TurnBand size={large ? 'large' : asking ? 'predict' : 'normal'} covered={covered} />
       </footer>
       <RightOfStage way={way} />
-      <Suspense>{forces && <ForceArrowsFeed />}</Suspense>
+      <Suspense>{forces && !covered && <ForceArrowsFeed />}</Suspense>
       <Suspense>{ready && sparks && <SparkFeed />}</Suspense>
       <SpokenSummary />
       <Sheets />

@@ -50,6 +50,20 @@ const machines: fc.Arbitrary<Machine> = fc
 const coordinate = fc.double({ min: -2000, max: 2000, noNaN: true })
 const point = fc.tuple(coordinate, coordinate, coordinate)
 
+const name = fc.string({ minLength: 1, maxLength: 20 })
+const item = record({
+  family: name,
+  index: fc.nat(99),
+  level: fc.constantFrom(1 as const, 2 as const, 3 as const),
+})
+const sets = fc
+  .record({
+    bank: fc.integer({ min: 1, max: 9 }),
+    seed: name,
+    items: fc.array(item, { minLength: 1, maxLength: 12 }),
+  })
+  .chain(({ items, ...rest }) => fc.nat(items.length - 1).map((at) => ({ ...rest, items, at })))
+
 const states: fc.Arbitrary<LinkState> = record<LinkState>({
   machine: machines,
   way: fc.constantFrom(...WAYS.map((each) => each.way)),
@@ -80,6 +94,8 @@ const states: fc.Arbitrary<LinkState> = record<LinkState>({
     ticks: fc.nat(TICKS_PER_TURN - 1),
     rest: part,
   }),
+  asked: fc.option(sets),
+  lesson: fc.option(record({ id: name, beat: name })),
 }).map((state) => ({ ...state, bench: benchFor(state.machine, state.bench) }))
 
 /** Long names and every number set can be more than a link may hold; the autosave holds them all the same. */

@@ -119,14 +119,15 @@ test('opening the same machine again leaves nothing to undo', () => {
   expect(workshop.document.store.getState().past).toEqual([])
 })
 
-test('a link made in Predict tells nothing of the turns until the prediction is committed', () => {
+test('a link made in Predict tells nothing of the turns, and opens in the question', () => {
   const workshop = createWorkshop(ventOpener, 'light')
   workshop.view.setState({ way: 'predict', apart: 0.5 })
   workshop.bench.setState({ setting: 2, pluggedIn: false })
   placeAt(workshop.frame, 36, 0, 0)
   expect(readLink(linkFor(workshop)).state).toStrictEqual(plainState(ventOpener, 'predict'))
-  workshop.prediction.setState({ phase: 'count' })
-  expect(readLink(linkFor(workshop)).state!.moment).toEqual({ turns: 36, ticks: 0, rest: 0 })
+  const set = { bank: 1, seed: 'room', items: [{ family: 'turns-worm', index: 0, level: 1 as const }], at: 0 }
+  workshop.predict.setState({ source: 'set', set })
+  expect(readLink(linkFor(workshop)).state).toStrictEqual({ ...plainState(ventOpener, 'predict'), asked: set })
 })
 
 test('a link made before the commitment opens at a pace at which its machine can be counted', () => {

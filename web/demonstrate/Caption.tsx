@@ -65,11 +65,11 @@ function useBackAtPointers(z1: number, z2: number): boolean {
 }
 
 export function Caption() {
-  const workshop = useWorkshop()
+  const { records } = useWorkshop()
   const z1 = useMachine((machine) => machine.gearing.wormStarts)
   const z2 = useMachine((machine) => machine.gearing.wheelTeeth)
   const large = useView((view) => view.large)
-  const predicted = useStore(workshop.prediction, (prediction) => prediction.phase === 'compare')
+  const predicted = useStore(records.store, ({ answered }) => answered.length > 0)
   const back = useBackAtPointers(z1, z2)
   const [into, out] = ratioHeadline(z1, z2)
   return (

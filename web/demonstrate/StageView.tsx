@@ -1,5 +1,6 @@
 /** The stage: the 3D picture, or the drawn plan where there is none, with the labels that stand on it. */
 import { Suspense, useEffect, useMemo, useState } from 'react'
+import { isHeld, useCovered } from '../frame/asking.ts'
 import { useBench, useMachine, useView, useWorkshop } from '../frame/workshop.ts'
 import { drawnBy } from '../frame/frame-state.ts'
 import { beginDrag, dragTo, endDrag, runFrame } from '../frame/frame.ts'
@@ -76,7 +77,8 @@ function usePartHeat(shown: boolean): PartHeat | null {
 }
 
 function Picture({ Stage }: { readonly Stage: StagePicture }) {
-  const { view, frame, prediction } = useWorkshop()
+  const workshop = useWorkshop()
+  const { view, frame } = workshop
   const machine = useMachine((now) => now)
   const state = useView((now) => now)
   const sense = useBench((bench) => bench.sense)
@@ -87,11 +89,10 @@ function Picture({ Stage }: { readonly Stage: StagePicture }) {
   useEffect(() => drawnBy(frame, requestFrame), [frame])
   const reducedMotion = useReducedMotion()
   const freeArea = useFreeArea()
-  const [phase, setPhase] = useState(prediction.getState().phase)
-  useEffect(() => prediction.subscribe((now) => setPhase(now.phase)), [prediction])
-  const asking = state.way === 'predict' && phase !== 'compare'
-  const open = state.way === 'demonstrate' || state.way === 'design'
-  const signs = open ? state.gearSigns : NO_SIGNS
+  const covered = useCovered()
+  const open = state.way !== 'measure' && (state.way !== 'predict' || !covered)
+  const shown = open && !covered
+  const signs = shown ? state.gearSigns : NO_SIGNS
   const heat = usePartHeat(signs.heat)
   // Near the gears and the light the names would stand across the picture; forces and heat bring words of their own.
   const near = state.view.name === 'mesh' || state.view.name === 'commutator' || isBefore('worm', state.lit)
@@ -106,10 +107,10 @@ function Picture({ Stage }: { readonly Stage: StagePicture }) {
         apart={state.apart}
         view={open ? state.view : notClose(state)}
         marks
-        arrows={!asking}
+        arrows={!covered}
         quality={state.quality}
         reducedMotion={reducedMotion}
-        selected={open ? state.selected : null}
+        selected={shown && state.way !== 'predict' ? state.selected : null}
         lit={open ? state.lit : null}
         pluggedIn={pluggedIn}
         setting={setting}
@@ -120,12 +121,12 @@ function Picture({ Stage }: { readonly Stage: StagePicture }) {
         meshSide={state.meshSide}
         support={state.support}
         forceArrows={state.forceArrows}
-        sparking={open && state.sparks ? state.sparking : 0}
+        sparking={shown && state.sparks ? state.sparking : 0}
         partHeat={heat}
         frame={stageFrame}
         onSelect={(selected) => view.setState({ selected })}
         onHandDrag={({ phase: drag, wormTurns }) => {
-          if (state.way === 'predict' && phase === 'predict') return
+          if (isHeld(workshop)) return
           if (drag === 'start') beginDrag(frame)
           else if (drag === 'move') dragTo(frame, wormTurns)
           else endDrag(frame)

@@ -85,4 +85,45 @@ export const momentRules: Rules<WormTurns> = {
   },
 }
 
-export const wayRules: Rules<Pick<LinkState, 'way'>> = { way: oneOf(WAYS.map((each) => each.way)) }
+const isGroup = (value: unknown, keys: readonly string[]): value is Record<string, unknown> =>
+  typeof value === 'object' &&
+  value !== null &&
+  !Array.isArray(value) &&
+  Object.keys(value).length === keys.length &&
+  keys.every((key) => Object.hasOwn(value, key))
+
+const isShortText = (value: unknown): boolean =>
+  typeof value === 'string' && value.length > 0 && value.length <= LONGEST_NAME
+
+const LONGEST_NAME = 80
+const LARGEST_INDEX = 1_000_000
+/** Questions of a set */
+const MOST_ITEMS = 100
+
+function isSetItem(value: unknown): boolean {
+  if (!isGroup(value, ['family', 'index', 'level'])) return false
+  const { family, index, level } = value
+  return isShortText(family) && wholeWithin(0, LARGEST_INDEX)(index) && wholeWithin(1, 3)(level)
+}
+
+/** Whether the bank knows the families shows when they are asked. */
+function isQuestionSet(value: unknown): boolean {
+  if (value === null) return true
+  if (!isGroup(value, ['bank', 'seed', 'items', 'at'])) return false
+  const { bank, seed, items, at } = value
+  if (!Array.isArray(items) || items.length === 0 || items.length > MOST_ITEMS) return false
+  const isPlaced = wholeWithin(1, LARGEST_INDEX)(bank) && wholeWithin(0, items.length - 1)(at)
+  return isPlaced && isShortText(seed) && items.every(isSetItem)
+}
+
+const isLessonPlace = (value: unknown): boolean =>
+  value === null || (isGroup(value, ['id', 'beat']) && isShortText(value['id']) && isShortText(value['beat']))
+
+export const askingRules: Rules<Pick<LinkState, 'way' | 'asked' | 'lesson'>> = {
+  way: oneOf(WAYS.map((each) => each.way)),
+  asked: {
+    accepts: isQuestionSet,
+    requirement: `null, or bank, seed, at most ${MOST_ITEMS} items of family, index and level, and at which of them`,
+  },
+  lesson: { accepts: isLessonPlace, requirement: 'null, or the id of a lesson and of a beat in it' },
+}

@@ -2,6 +2,8 @@
 import type { WormTurns } from '../../sim/drive/turns.ts'
 import type { Machine } from '../../sim/machine/machine.ts'
 import type { Bench } from '../store/bench.ts'
+import type { QuestionSet } from '../store/exercise.ts'
+import type { LessonPlace } from '../store/predict.ts'
 import type { Camera, CaseState, View, Way } from '../store/view.ts'
 
 export type ViewName = View['view']['name']
@@ -23,13 +25,17 @@ export interface LinkState {
   readonly bench: Bench
   readonly picture: Picture
   readonly moment: Readonly<WormTurns>
+  /** Questions that Predict asks one after another; null where it asks about this machine. */
+  readonly asked: QuestionSet | null
+  /** A topic of a lesson that comes with the program */
+  readonly lesson: LessonPlace | null
 }
 
 /**
  * What a link means by leaving something out. It belongs to the version of the link: when the page opens
  * differently one day, an old link must still show the old picture.
  */
-const unsaid: Pick<LinkState, 'way' | 'bench' | 'picture' | 'moment'> = {
+const unsaid: Omit<LinkState, 'machine'> = {
   way: 'demonstrate',
   bench: {
     setting: 0,
@@ -52,6 +58,8 @@ const unsaid: Pick<LinkState, 'way' | 'bench' | 'picture' | 'moment'> = {
     large: false,
   },
   moment: { turns: 0, ticks: 0, rest: 0 },
+  asked: null,
+  lesson: null,
 }
 
 /** The machine as it is first seen, with nothing that tells how far it was turned. */

@@ -10,7 +10,7 @@ import type { Problem } from '../../sim/machine/problem.ts'
 import { told } from '../../sim/machine/told.ts'
 import { DEMO_MACHINES } from './demo-machines.ts'
 import { type Differences, type Json, isBranch, isSame, withDifferences } from './difference.ts'
-import { benchRules, momentRules, pictureRules, wayRules } from './link-rules.ts'
+import { askingRules, benchRules, momentRules, pictureRules } from './link-rules.ts'
 import { type LinkState, plainState } from './link-state.ts'
 import { machineOfVersion } from './older-links.ts'
 import { readPart, unknownPart } from './part.ts'
@@ -86,13 +86,21 @@ function stateIn(written: Written): ReadLink {
   if (!machine) return { state: null, problems }
 
   const plain = plainState(machine)
-  const way = { way: given.way }
+  const { way, asked, lesson } = plain
+  const asking = readPart(
+    problems,
+    '',
+    { way: given.way, asked: given.asked, lesson: given.lesson },
+    { plain: { way, asked, lesson }, rules: askingRules },
+  )
   const state: LinkState = {
     machine,
-    ...readPart(problems, '', way, { plain: { way: plain.way }, rules: wayRules }),
+    way: asking.way,
     bench: readPart(problems, 'bench', given.bench, { plain: plain.bench, rules: benchRules(machine) }),
     picture: readPart(problems, 'picture', given.picture, { plain: plain.picture, rules: pictureRules }),
     moment: readPart(problems, 'moment', given.moment, { plain: plain.moment, rules: momentRules }),
+    asked: asking.asked,
+    lesson: asking.lesson,
   }
   return { state, problems }
 }

@@ -11,7 +11,7 @@ import { type Bench, benchFor, countablePace, createBench, inputOf } from '../st
 import { createDocument, useDocument } from '../store/document.ts'
 import { createExercise } from '../store/exercise.ts'
 import { createLesson } from '../store/lesson.ts'
-import { createPrediction } from '../store/prediction.ts'
+import { type LessonPlace, createPredict } from '../store/predict.ts'
 import { createReadout } from '../store/readout.ts'
 import { createRecords } from '../store/records.ts'
 import { type Theme, type View, createView } from '../store/view.ts'
@@ -27,10 +27,11 @@ export function createWorkshop(machine: Machine, theme: Theme) {
   const bench = createBench()
   const view = createView(theme)
   const announcer = createAnnouncer()
-  const prediction = createPrediction()
+  const predict = createPredict()
   const exercise = createExercise()
   const lesson = createLesson()
   const records = createRecords()
+  const linked = createStore<{ readonly lesson: LessonPlace | null }>(() => ({ lesson: null }))
   const aside = createStore<{ readonly held: Aside | null }>(() => ({ held: null }))
   const frame = createFrame(compileDrive(machine), firstInput())
   const readout = createReadout({ ...frame.reading })
@@ -69,7 +70,8 @@ export function createWorkshop(machine: Machine, theme: Theme) {
     bench,
     view,
     announcer,
-    prediction,
+    predict,
+    linked,
     exercise,
     lesson,
     records,

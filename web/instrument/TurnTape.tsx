@@ -10,7 +10,7 @@ interface TurnTapeProps extends TapeContent {
   readonly onFlag: ((turns: number) => void) | null
 }
 
-export function TurnTape({ starts, teeth, cover, flag, taps, flagText, onFlag }: TurnTapeProps) {
+export function TurnTape({ starts, teeth, cover, flag, taps, trial, flagText, onFlag }: TurnTapeProps) {
   const { frame } = useWorkshop()
   const canvas = useRef<HTMLCanvasElement>(null)
   const flagElement = useRef<HTMLDivElement>(null)
@@ -21,13 +21,13 @@ export function TurnTape({ starts, teeth, cover, flag, taps, flagText, onFlag }:
     return attachSurface(surface.current, frame)
   }, [frame])
   useEffect(() => {
-    const content = { starts, teeth, cover, flag, taps }
+    const content = { starts, teeth, cover, flag, taps, trial }
     // A font can be set only once the page's styles are settled: in the frame they are, in the edit they are not yet.
     const inFrame = requestAnimationFrame(() => {
       if (surface.current) showContent(surface.current, frame, content, flagElement.current)
     })
     return () => cancelAnimationFrame(inFrame)
-  }, [frame, starts, teeth, cover, flag, taps])
+  }, [frame, starts, teeth, cover, flag, taps, trial])
 
   const place = (event: PointerEvent<HTMLElement>) => {
     const tape = surface.current?.tape

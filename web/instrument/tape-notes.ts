@@ -1,10 +1,16 @@
 /** What is written between the marks of the tape: how many worm turns a wheel turn took, how far a flag is off, taps. */
 import type { WormTurns } from '../../sim/drive/turns.ts'
-import { matchTaps } from './taps.ts'
+import { matchTaps, passesUntil } from './taps.ts'
 import { type MixedTurns, mixedTurns } from './mixed.ts'
 import { lastWheelTurn } from './tape-marks.ts'
 import { type TapeWindow, tapeX, toothX } from './tape-layout.ts'
 import { type Pen, haloText, wordFont } from './tape-pen.ts'
+
+/** A counted turn: where it ends, and how far apart what is counted goes by [worm turns]. */
+export interface Trial {
+  readonly end: number
+  readonly every: number
+}
 
 /** Letters are never under 14 px, not even these. */
 const smallFigures = (word: number): number => Math.max(14, 0.76 * word)
@@ -97,11 +103,11 @@ export function drawWheelTurn(pen: Pen, tape: TapeWindow, turns: WormTurns, z1: 
   drawMixed(pen, mixed, after, (from + to - words) / 2, y + 0.34 * pen.sizes.word)
 }
 
-/** "8 too few" from the flag to the mark, or "3 too many" back from the mark to the flag. */
-export function drawMiss(pen: Pen, tape: TapeWindow, flag: number, z1: number, z2: number): void {
-  const miss = flag - z2 / z1
+/** "8 too few" from the flag to where the turn ended, or "3 too many" back to the flag. */
+export function drawMiss(pen: Pen, tape: TapeWindow, flag: number, end: number): void {
+  const miss = flag - end
   const flagX = tapeX(tape, 0, flag)
-  const markX = toothX(tape, z2, z1)
+  const markX = tapeX(tape, 0, end)
   const { lane, top, word, wheel } = pen.sizes
   const few = miss < 0
   const from = few ? flagX + pen.flagWidth + 8 : flagX - 8
@@ -132,7 +138,7 @@ export function drawPole(pen: Pen, tape: TapeWindow, flag: number): void {
 }
 
 /** A small wedge at each "Mark passed", a ring where a pass was missed. */
-export function drawTaps(pen: Pen, tape: TapeWindow, taps: readonly number[], passes: number): void {
+export function drawTaps(pen: Pen, tape: TapeWindow, taps: readonly number[], { end, every }: Trial): void {
   if (taps.length === 0) return
   const { ctx, colours, sizes } = pen
   const y = sizes.top + sizes.lane
@@ -148,9 +154,9 @@ export function drawTaps(pen: Pen, tape: TapeWindow, taps: readonly number[], pa
   ctx.lineWidth = 1.8
   ctx.strokeStyle = colours.ink
   ctx.fillStyle = colours.panel
-  for (const pass of matchTaps(taps, passes).missed) {
+  for (const pass of matchTaps(taps, passesUntil(end, every), every).missed) {
     ctx.beginPath()
-    ctx.arc(tapeX(tape, pass, 0), y + 5, 4, 0, 2 * Math.PI)
+    ctx.arc(tapeX(tape, 0, pass * every), y + 5, 4, 0, 2 * Math.PI)
     ctx.fill()
     ctx.stroke()
   }

@@ -1,8 +1,8 @@
 /** The whole tape as one picture, open or covered, and where the prediction's flag stands on it. */
 import type { WormTurns } from '../../sim/drive/turns.ts'
-import { type TapeWindow, tapeX, toothX } from './tape-layout.ts'
+import { type TapeWindow, tapeX } from './tape-layout.ts'
 import { drawCursor, drawNumbers, drawPasses, drawTeeth, drawWheelMarks } from './tape-marks.ts'
-import { drawMiss, drawPole, drawTaps, drawWheelTurn } from './tape-notes.ts'
+import { type Trial, drawMiss, drawPole, drawTaps, drawWheelTurn } from './tape-notes.ts'
 import type { Pen } from './tape-pen.ts'
 
 /**
@@ -19,6 +19,8 @@ export interface TapeContent {
   /** Place of the prediction's flag [turn]; null without one. */
   readonly flag: number | null
   readonly taps: readonly number[]
+  /** The turn that is or was counted; null where none is */
+  readonly trial: Trial | null
 }
 
 function drawGround({ ctx, colours, sizes, hatch }: Pen, width: number, cover: TapeCover): void {
@@ -42,7 +44,7 @@ export function drawTape(
   content: TapeContent,
   speed: number,
 ): void {
-  const { starts, teeth, cover, flag, taps } = content
+  const { starts, teeth, cover, flag, taps, trial } = content
   const open = cover === 'none'
   drawGround(pen, tape.width, cover)
   if (open) drawTeeth(pen, tape, turns, starts, teeth)
@@ -52,10 +54,14 @@ export function drawTape(
   drawNumbers(pen, tape, turns, speed, cover !== 'all')
   if (!open) return
   drawWheelMarks(pen, tape, turns, starts, teeth)
-  if (flag === null) drawWheelTurn(pen, tape, turns, starts, teeth)
-  else drawMiss(pen, tape, flag, starts, teeth)
-  drawTaps(pen, tape, taps, Math.floor(teeth / starts))
+  if (flag === null || !trial) drawWheelTurn(pen, tape, turns, starts, teeth)
+  else if (!markBetween(flag, trial.end, teeth / starts)) drawMiss(pen, tape, flag, trial.end)
+  if (trial) drawTaps(pen, tape, taps, trial)
 }
+
+/** Whether a wheel's mark was printed between the flag and the end [worm turn], where words would strike it. */
+const markBetween = (flag: number, end: number, period: number): boolean =>
+  (Math.floor(flag / period) + 1) * period < end - 1e-9
 
 /** Half the width of a wheel's mark, and a little room [px] */
 const MARK_REACH = 14
@@ -64,7 +70,9 @@ const MARK_REACH = 14
 export function placeFlag(element: HTMLElement, width: number, tape: TapeWindow, content: TapeContent): void {
   const { flag, cover, starts, teeth } = content
   const x = tapeX(tape, 0, flag ?? 0)
-  const ahead = toothX(tape, teeth, starts) - x
+  const period = teeth / starts
+  const nearest = period * Math.max(1, Math.ceil(((flag ?? 0) - MARK_REACH / tape.px) / period))
+  const ahead = tapeX(tape, 0, nearest) - x
   const hides = cover === 'none' && ahead > -MARK_REACH && ahead < width + MARK_REACH / 2
   const leaves = x + width > tape.width
   const onMark = cover === 'none' && Math.abs(ahead) < MARK_REACH

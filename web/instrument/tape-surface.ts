@@ -48,8 +48,9 @@ function layOut(surface: TapeSurface, frame: Frame): void {
   if (!pen) return
   pen.flagWidth = flag?.offsetWidth ?? 0
   const room = { width, edge: pen.sizes.edge, widest: pen.sizes.widest }
-  const { flag: place, cover, starts, teeth } = surface.content
-  surface.tape = cover === 'none' ? openTape(room, teeth / starts, place) : coveredTape(room, place)
+  const { flag: place, cover, starts, teeth, trial } = surface.content
+  const span = Math.max(teeth / starts, trial?.end ?? 0)
+  surface.tape = cover === 'none' ? openTape(room, span, place) : coveredTape(room, place)
   redraw(surface, frame.drawnSpeed)
 }
 
@@ -66,7 +67,7 @@ function refresh(surface: TapeSurface, frame: Frame): void {
   layOut(surface, frame)
 }
 
-const BLANK: TapeContent = { starts: 1, teeth: 1, cover: 'all', flag: null, taps: [] }
+const BLANK: TapeContent = { starts: 1, teeth: 1, cover: 'all', flag: null, taps: [], trial: null }
 
 export const createSurface = (canvas: HTMLCanvasElement, frame: Frame): TapeSurface => ({
   canvas,

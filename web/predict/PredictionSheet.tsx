@@ -1,26 +1,35 @@
-/** The prediction sheet: predict, count, compare. What was committed stays; other counts begin a new prediction. */
-import { useEffect, useRef, useSyncExternalStore } from 'react'
+/** The prediction sheet: a question, and its three steps predict, count, compare. What was committed stays. */
+import { useEffect, useLayoutEffect, useRef, useSyncExternalStore } from 'react'
 import { useStore } from 'zustand'
-import { show, zero } from '../frame/frame.ts'
-import { useMachine, useWorkshop } from '../frame/workshop.ts'
+import { useWorkshop } from '../frame/workshop.ts'
 import { Icon } from '../instrument/Icon.tsx'
-import { type PredictionPhase, noPrediction } from '../store/prediction.ts'
+import { CountStep } from '../question/CountStep.tsx'
+import type { Phase } from '../store/exercise.ts'
 import { CompareStep } from './CompareStep.tsx'
-import { CountStep } from './CountStep.tsx'
+import { NothingAsked } from './NothingAsked.tsx'
 import { PredictStep } from './PredictStep.tsx'
+import { SourceChooser } from './SourceChooser.tsx'
+import { compare, enter, followPage } from './session.ts'
 import './predict.css'
 
-const STEPS: readonly { readonly phase: PredictionPhase; readonly name: string }[] = [
+const STEPS: readonly { readonly phase: Phase; readonly name: string }[] = [
   { phase: 'predict', name: 'Predict' },
   { phase: 'count', name: 'Count' },
   { phase: 'compare', name: 'Compare' },
 ]
 
-function Steps({ phase }: { readonly phase: PredictionPhase }) {
-  const now = STEPS.findIndex((step) => step.phase === phase)
+interface StepsProps {
+  readonly phase: Phase
+  /** Whether there is something to count */
+  readonly counts: boolean
+}
+
+function Steps({ phase, counts }: StepsProps) {
+  const steps = STEPS.filter((step) => counts || step.phase !== 'count')
+  const now = steps.findIndex((step) => step.phase === phase)
   return (
     <ol className="steps">
-      {STEPS.map(({ name }, i) => (
+      {steps.map(({ name }, i) => (
         <li key={name} aria-current={i === now ? 'step' : undefined}>
           {i < now ? <Icon name="check" size={16} /> : <span className="number">{i + 1}</span>}
           {name}
@@ -44,50 +53,55 @@ const useNarrow = (): boolean =>
     () => false,
   )
 
-/** Before anything is committed the marks stand at their pointers; a machine with other counts asks anew. */
-function useFreshQuestion(starts: number, teeth: number): void {
-  const { prediction, frame } = useWorkshop()
-  useEffect(() => {
-    const { phase, pair } = prediction.getState()
-    const other = pair !== null && (pair.starts !== starts || pair.teeth !== teeth)
-    if (other) prediction.setState(noPrediction, true)
-    if (!other && phase !== 'predict') return
-    zero(frame)
-    show(frame)
-  }, [prediction, frame, starts, teeth])
-}
-
-/** A new step begins at its top, and is read from its heading on. */
-function useStepInView(phase: PredictionPhase) {
+/** A new step or question begins at its top, and is read from its heading on. */
+function useStepInView(step: string) {
   const sheet = useRef<HTMLDivElement>(null)
-  const last = useRef(phase)
+  const last = useRef<string | null>(null)
   useEffect(() => {
-    if (last.current === phase) return
-    last.current = phase
+    const before = last.current
+    last.current = step
+    if (before === null || before === step) return
     const heading = sheet.current?.querySelector('h2')
     heading?.setAttribute('tabindex', '-1')
     heading?.focus({ preventScroll: true })
     sheet.current?.scrollIntoView({ block: 'nearest' })
     sheet.current?.parentElement?.scrollTo(0, 0)
-  }, [phase])
+  }, [step])
   return sheet
 }
 
+/** Asks when the sheet is opened, and again when another machine comes; the rest of the page is followed meanwhile. */
+function useSession(): void {
+  const workshop = useWorkshop()
+  useLayoutEffect(() => {
+    const end = followPage(workshop)
+    enter(workshop)
+    return end
+  }, [workshop])
+}
+
 export function PredictionSheet() {
-  const { prediction } = useWorkshop()
-  const phase = useStore(prediction, (now) => now.phase)
-  const pair = useStore(prediction, (now) => now.pair)
-  const starts = useMachine((machine) => machine.gearing.wormStarts)
-  const teeth = useMachine((machine) => machine.gearing.wheelTeeth)
+  const workshop = useWorkshop()
+  useSession()
+  const { question, phase } = useStore(workshop.exercise)
+  const began = useStore(workshop.predict, (now) => now.began)
   const oneByOne = useNarrow()
-  useFreshQuestion(starts, teeth)
-  const sheet = useStepInView(phase)
+  const sheet = useStepInView(question ? `${began} ${phase}` : '')
   return (
     <div className="prediction-sheet" ref={sheet} data-phase={phase}>
-      <Steps phase={phase} />
-      {phase === 'predict' && <PredictStep oneByOne={oneByOne} />}
-      {phase === 'count' && pair && <CountStep pair={pair} />}
-      {phase === 'compare' && pair && <CompareStep pair={pair} />}
+      <SourceChooser />
+      {question ? (
+        <>
+          <Steps phase={phase} counts={question.trial !== null} />
+          {phase === 'predict' && <PredictStep key={began} question={question} oneByOne={oneByOne} />}
+          {phase === 'count' && question.trial && (
+            <CountStep question={question} trial={question.trial} onCompare={() => compare(workshop)} />
+          )}
+          {phase === 'compare' && <CompareStep key={began} question={question} />}
+        </>
+      ) : (
+        <NothingAsked />
+      )}
     </div>
   )
 }

@@ -2,7 +2,7 @@
 import { TICKS_PER_TURN } from '../../sim/drive/turns.ts'
 import type { Question } from '../../sim/question/question.ts'
 import type { Frame } from '../frame/frame-state.ts'
-import { hold, turnByHand } from '../frame/frame.ts'
+import { hold, placeAt, turnByHand } from '../frame/frame.ts'
 
 /** One worm turn in this time can be counted by eye without haste [s] */
 const UNHURRIED = 1
@@ -27,6 +27,15 @@ const ticksAhead = ({ state }: Frame, end: number): number =>
 
 export const isAtEnd = (frame: Frame, end: number): boolean =>
   frame.motion === 'still' && ticksAhead(frame, end) === 0 && frame.state.turns.rest === 0
+
+/** Puts the machine at the end of the trial, wherever it was left. */
+export function finishTrial(frame: Frame, question: Question): void {
+  const end = trialEnd(question)
+  hold(frame)
+  if (end === null || isAtEnd(frame, end)) return
+  const turns = Math.floor(end / TICKS_PER_TURN)
+  placeAt(frame, turns, end - turns * TICKS_PER_TURN, 0)
+}
 
 /** How long so many worm turns take [s] */
 export const runSeconds = (turns: number): number =>

@@ -25,8 +25,6 @@ export interface Exercise {
   readonly taps: readonly number[]
   /** Own count as typed, in the question's unit. */
   readonly ownCount: string
-  /** The learner asked to see the counts before the end of the turn. */
-  readonly shown: boolean
   /** Place of the reason that was picked */
   readonly reason: number | null
   /** A sentence of the learner's own; it stays in this browser. */
@@ -42,7 +40,6 @@ export const noExercise: Exercise = {
   skipped: false,
   taps: [],
   ownCount: '',
-  shown: false,
   reason: null,
   note: '',
 }
@@ -75,8 +72,6 @@ export const withoutLastTap = (last: Exercise): Exercise =>
 
 export const withOwnCount = (last: Exercise, ownCount: string): Exercise =>
   during('count', last, { ownCount })
-
-export const withCountShown = (last: Exercise): Exercise => during('count', last, { shown: true })
 
 export const compared = (last: Exercise): Exercise => during('count', last, { phase: 'compare' })
 
