@@ -1,13 +1,13 @@
 /** What was predicted, what was counted and what the machine does, side by side; then right or not yet, and why. */
 import type { ReactNode } from 'react'
 import { type Marked, mark } from '../../sim/question/marking.ts'
-import type { Question } from '../../sim/question/question.ts'
+import type { Question, Reply } from '../../sim/question/question.ts'
 import { Icon } from '../instrument/Icon.tsx'
 import { MarkSign } from '../instrument/MarkSign.tsx'
 import type { Exercise } from '../store/exercise.ts'
 import { Mixed } from './Mixed.tsx'
 import { surenessText } from './SurenessField.tsx'
-import { answerText, replyText } from './answer-words.ts'
+import { answerText, replyText, rightReply } from './answer-words.ts'
 import { mixedAnswer } from './mixed-answer.ts'
 import { ownCount } from './own-count.ts'
 import { FlagSign, TallySign } from './signs.tsx'
@@ -17,6 +17,11 @@ interface ComparedProps {
   readonly question: Question
   readonly exercise: Exercise
 }
+
+const RIGHT_NAMES = { number: 'Machine', choice: 'Right answer', order: 'Right order' } as const
+
+/** An answer of so many signs stands as it was typed; a longer one as it was read. */
+const SHORT = 10
 
 interface RowProps {
   readonly sign: ReactNode
@@ -35,47 +40,73 @@ const Row = ({ sign, name, note, children }: RowProps) => (
   </tr>
 )
 
+/** Cards one under the other, else a line of text. */
+function AnswerValue({ question, reply }: { readonly question: Question; readonly reply: Reply }) {
+  const { ask } = question
+  if (ask.kind !== 'order' || reply.kind !== 'order') return replyText(question, reply)
+  return (
+    <ol className="compared-order">
+      {reply.order.map((id) => (
+        <li key={id}>{ask.cards.find((card) => card.id === id)?.text}</li>
+      ))}
+    </ol>
+  )
+}
+
 /** A count with its fraction as people write it, else as it is printed. */
-function MachineValue({ question }: { readonly question: Question }) {
+function RightValue({ question }: { readonly question: Question }) {
   const mixed = mixedAnswer(question)
-  const text = answerText(question)
-  if (!mixed) return text
+  const right = rightReply(question)
+  if (!mixed) return right && <AnswerValue question={question} reply={right} />
   return (
     <>
       <Mixed turns={mixed} />
-      <span className="unseen">
-        {' '}
-        {question.ask.kind === 'number' && question.ask.unit === 'turn' && 'turns'}
-      </span>
+      <span className="unseen"> turns</span>
     </>
   )
 }
 
-function Rows({ question, exercise }: ComparedProps) {
+function Predicted({ question, exercise }: ComparedProps) {
   const { reply, sureness, skipped, text } = exercise
-  const own = ownCount(question, exercise)
-  const isNumber = question.ask.kind === 'number'
-  const predicted = reply && replyText(question, reply)
-  const typed = isNumber && predicted !== null && text.trim().length <= 10 ? text.trim() : predicted
+  const typed = text.trim()
+  const asTyped = question.ask.kind === 'number' && typed.length <= SHORT
   return (
-    <table className="compared" data-words={!isNumber}>
+    <Row
+      sign={<FlagSign />}
+      name="Predicted"
+      note={skipped ? null : sureness ? `sure: ${surenessText(sureness)}` : 'not said how sure'}
+    >
+      {skipped || reply === null ? (
+        <span className="compared-none">no prediction</span>
+      ) : asTyped ? (
+        typed
+      ) : (
+        <AnswerValue question={question} reply={reply} />
+      )}
+    </Row>
+  )
+}
+
+function Rows({ question, exercise }: ComparedProps) {
+  const { ask, trial } = question
+  const own = ownCount(question, exercise)
+  const counted = trial !== null && trial.counted !== 'senses'
+  return (
+    <table className="compared" data-words={ask.kind !== 'number'}>
       <caption className="unseen">{question.text}</caption>
       <tbody>
-        <Row
-          sign={<FlagSign />}
-          name="Predicted"
-          note={skipped ? null : sureness ? `sure: ${surenessText(sureness)}` : 'not said how sure'}
-        >
-          {skipped ? 'no prediction' : typed}
-        </Row>
-        {question.trial && question.trial.counted !== 'senses' && (
+        <Predicted question={question} exercise={exercise} />
+        {counted && (
           <Row sign={<TallySign />} name="Counted by you" note={own?.note ?? 'nothing counted'}>
             {own?.value ?? '–'}
           </Row>
         )}
-        {question.ask.kind !== 'words' && (
-          <Row sign={<MarkSign part="left" size={26} />} name="Machine">
-            <MachineValue question={question} />
+        {ask.kind !== 'words' && (
+          <Row
+            sign={counted ? <MarkSign part="left" size={26} /> : <Icon name="check" size={22} />}
+            name={RIGHT_NAMES[ask.kind]}
+          >
+            <RightValue question={question} />
           </Row>
         )}
       </tbody>
@@ -91,13 +122,10 @@ const Verdict = ({ right, children }: { readonly right: boolean; readonly childr
 )
 
 /** A known slip is a suggestion, never a finding. */
-function causeText({ sentence }: Marked, said: string): ReactNode {
+function causeText(question: Question, reply: Reply, { sentence }: Marked): string {
   if (sentence === null) return 'No known slip leads there. Show somebody your working.'
-  return (
-    <>
-      {said} is what you get in this way: {sentence}
-    </>
-  )
+  if (question.ask.kind !== 'number') return sentence
+  return `A known slip leads to ${replyText(question, reply)}. ${sentence}`
 }
 
 function VerdictOf({ question, exercise }: ComparedProps) {
@@ -118,17 +146,16 @@ function VerdictOf({ question, exercise }: ComparedProps) {
       </Verdict>
     )
   }
-  const said = question.ask.kind === 'number' ? replyText(question, reply) : 'This'
   return (
     <Verdict right={false}>
-      <b>Not yet.</b> {causeText(marked, said)}
+      <b>Not yet.</b> {causeText(question, reply, marked)}
     </Verdict>
   )
 }
 
-/** One line: the way, and what comes out where that is a number. */
+/** One line: the way, and what comes out where that is a number. An order is its own way. */
 function workingText(question: Question): string {
-  if (question.working === '') return ''
+  if (question.working === '' || question.ask.kind === 'order') return ''
   return question.ask.kind === 'number' ? `${question.working} = ${answerText(question)}` : question.working
 }
 

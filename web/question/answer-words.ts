@@ -46,9 +46,15 @@ export function replyText({ ask }: Question, reply: Reply): string {
   return reply.kind === 'order' ? inOrder(reply.order, ask) : reply.text
 }
 
-/** The right answer in the same form; null where there is none. */
-export function answerText({ ask }: Question): string | null {
-  if (ask.kind === 'number') return valueText(ask.answer, ask.unit)
-  if (ask.kind === 'choice') return textOf(ask.answer, ask.options)
-  return ask.kind === 'order' ? inOrder(ask.answer, ask) : null
+/** What would have been right; null where nothing would. */
+export function rightReply({ ask }: Question): Reply | null {
+  if (ask.kind === 'number') return { kind: 'number', value: ask.answer }
+  if (ask.kind === 'choice') return { kind: 'choice', option: ask.answer }
+  return ask.kind === 'order' ? { kind: 'order', order: ask.answer } : null
+}
+
+/** The right answer in words; null where there is none. */
+export function answerText(question: Question): string | null {
+  const right = rightReply(question)
+  return right && replyText(question, right)
 }

@@ -147,7 +147,7 @@ describe('the comparison', () => {
     const question = wormTurns(3, 31)
     const html = comparison(question, answered(question, 31))
     expect(html).toContain('Not yet.')
-    expect(html).toContain('31 turns is what you get in this way')
+    expect(html).toContain('A known slip leads to 31 turns.')
   })
   test('where no slip is known, somebody else is asked', () => {
     const question = wormTurns(1, 20)
