@@ -69,7 +69,7 @@ const backTorque: NumberFamily<Driven> = {
     { cause: 'times-eff', value: (given) => lossless(given) * backward(given) },
   ],
   reasons: () => [
-    'Most of the push goes into friction before it turns the worm, so the wheel needs far more.',
+    'Friction takes part of the push before it turns the worm, so the wheel needs more than the ratio tells.',
     'The mesh loses the same part whichever side drives.',
     'The wheel is larger than the worm, so it needs the smaller torque.',
   ],
