@@ -14,7 +14,7 @@ import { valueAfter } from '../support/follow-rate.ts'
 import { classroomModel } from '../support/machines.ts'
 import { near, relativelyNear } from '../support/near.ts'
 import { checkFamily } from '../support/question-check.ts'
-import { answerOf, eachOf, numbersOf } from '../support/question-answers.ts'
+import { answerOf, causeOf, eachOf, numbersOf } from '../support/question-answers.ts'
 
 const MINUTE = 60 // [s]
 
@@ -41,6 +41,16 @@ function turnsInMinute(z1: number, z2: number, n: number): number {
 
 describe('wheel-speed', () => {
   test('holds what every family promises', () => checkFamily('wheel-speed'))
+  test.each([
+    [450, 'right'],
+    [20000, 'inverted'],
+    [150, 'no-starts'],
+    [225, 'halved'],
+    [50, 'times-starts'],
+    [333, null],
+  ])('takes %f for what it comes from: %s, worked by hand', (value, cause) => {
+    expect(causeOf('wheel-speed', { z1: 3, z2: 20, n: 3000 }, value)).toBe(cause)
+  })
   test('is what the mark of the left wheel is counted to in a minute', { timeout: 60_000 }, () => {
     eachOf('wheel-speed', ({ z1, z2, n }, answer) =>
       relativelyNear(turnsInMinute(z1!, z2!, n!), answer, 1e-9),
@@ -53,6 +63,15 @@ describe('wheel-speed', () => {
 
 describe('speed-volts', () => {
   test('holds what every family promises', () => checkFamily('speed-volts'))
+  test.each([
+    [4535.9, 'right'],
+    [5252.1, 'no-resistance'],
+    [5013.4, 'no-brush-drop'],
+    [5729.6, 'volts-only'],
+    [475, 'rad-as-rpm'],
+  ])('takes %f for what it comes from: %s, worked by hand', (value, cause) => {
+    expect(causeOf('speed-volts', { V: 24, vb: 2, R: 1, I: 3, ke: 0.04 }, value)).toBe(cause)
+  })
   test('is where a motor with this current settles', () => {
     eachOf('speed-volts', ({ V, vb, R, I, ke }, answer) => {
       const machine = directCurrentMachine({
@@ -71,6 +90,14 @@ describe('speed-volts', () => {
 
 describe('stall-current', () => {
   test('holds what every family promises', () => checkFamily('stall-current'))
+  test.each([
+    [11, 'right'],
+    [12, 'no-brush-drop'],
+    [44, 'product'],
+    [0, 'no-current'],
+  ])('takes %f for what it comes from: %s, worked by hand', (value, cause) => {
+    expect(causeOf('stall-current', { V: 24, vb: 2, R: 2 }, value)).toBe(cause)
+  })
   test('is where the current of a locked winding settles', () => {
     eachOf('stall-current', ({ V, vb, R }, answer) => {
       const L = 0.01

@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest'
 import { advanceTurns, noTurns, wheelFraction } from '../../sim/drive/turns.ts'
 import { wormAngle } from '../../sim/pose/pose.ts'
 import { checkFamily } from '../support/question-check.ts'
-import { answerOf, eachOf } from '../support/question-answers.ts'
+import { answerOf, causeOf, eachOf } from '../support/question-answers.ts'
 import { near, relativelyNear } from '../support/near.ts'
 
 const TURN = 2 * Math.PI
@@ -35,6 +35,15 @@ function countPlaces(angles: readonly number[]): number {
 
 describe('strobe-images', () => {
   test('holds what every family promises', () => checkFamily('strobe-images'))
+  test.each([
+    [5, 'right'],
+    [1, 'one-image'],
+    [3, 'denominator'],
+    [15, 'product'],
+    [4, null],
+  ])('takes %f for what it comes from: %s, worked by hand', (value, cause) => {
+    expect(causeOf('strobe-images', { n: 3000, p: 5, q: 3 }, value)).toBe(cause)
+  })
   test('is at how many places the mark of the worm is lit', () => {
     eachOf('strobe-images', ({ n, p, q }, answer) => {
       expect(countPlaces(anglesAtFlashes(n!, (n! * p!) / q!, 50))).toBe(answer)
@@ -55,6 +64,15 @@ describe('strobe-images', () => {
 
 describe('strobe-apparent', () => {
   test('holds what every family promises', () => checkFamily('strobe-apparent'))
+  test.each([
+    [-167, 'right'],
+    [7333, 'true-speed'],
+    [167, 'sign-lost'],
+    [5833, 'one-flash-only'],
+    [8833, 'sum'],
+  ])('takes %f for what it comes from: %s, worked by hand', (value, cause) => {
+    expect(causeOf('strobe-apparent', { n: 7333, f: 1500 }, value)).toBe(cause)
+  })
   test('is how fast the mark goes on from flash to flash, the short way round', () => {
     eachOf('strobe-apparent', ({ n, f }, answer) => {
       const angles = anglesAtFlashes(n!, f!, 60)
@@ -108,6 +126,15 @@ function firstStill(z2: number, time: number): number {
 
 describe('strobe-teeth', () => {
   test('holds what every family promises', () => checkFamily('strobe-teeth'))
+  test.each([
+    [300, 'right'],
+    [150, 'mains-not-doubled'],
+    [6000, 'tooth-symmetry'],
+    [5, 'no-60'],
+    [600, 'half-tooth'],
+  ])('takes %f for what it comes from: %s, worked by hand', (value, cause) => {
+    expect(causeOf('strobe-teeth', { f: 50, z2: 20 }, value)).toBe(cause)
+  })
   test('is where the teeth of a wheel that gets faster first look the same', () => {
     eachOf('strobe-teeth', ({ z2, f }, answer) => {
       relativelyNear(firstStill(z2!, timeBetweenFlashes(f!)), answer, 1e-9)

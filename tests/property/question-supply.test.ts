@@ -4,11 +4,12 @@ import { compileDrive } from '../../sim/drive/drive.ts'
 import { checkMachine } from '../../sim/machine/check.ts'
 import { familyNamed } from '../../sim/question/bank.ts'
 import { questionWith } from '../../sim/question/instance.ts'
+import { mark } from '../../sim/question/marking.ts'
 import { timeToFall } from '../support/follow-rate.ts'
 import { bootCleaner, cordWinder } from '../support/machines.ts'
 import { near, relativelyNear } from '../support/near.ts'
 import { checkFamily } from '../support/question-check.ts'
-import { answerOf, eachOf, numbersOf } from '../support/question-answers.ts'
+import { answerOf, causeOf, eachOf, numbersOf } from '../support/question-answers.ts'
 
 const TURN = 2 * Math.PI
 
@@ -26,6 +27,15 @@ const rms = (values: readonly number[]): number =>
 
 describe('supply-peak', () => {
   test('holds what every family promises', () => checkFamily('supply-peak'))
+  test.each([
+    [325.3, 'right'],
+    [162.6, 'divided'],
+    [460, 'doubled'],
+    [230, 'rms-is-peak'],
+    [207.1, 'mean'],
+  ])('takes %f for what it comes from: %s, worked by hand', (value, cause) => {
+    expect(causeOf('supply-peak', { V: 230 }, value)).toBe(cause)
+  })
   test('is the crest of a wave whose r.m.s. is given', () => {
     eachOf('supply-peak', ({ V }, answer) => {
       const wave = cycleOf(V!, 50)
@@ -50,6 +60,14 @@ function countPulses(f: number, t: number): number {
 
 describe('supply-pulses', () => {
   test('holds what every family promises', () => checkFamily('supply-pulses'))
+  test.each([
+    [300, 'right'],
+    [150, 'mains-not-doubled'],
+    [100, 'per-second'],
+    [600, 'four-diodes'],
+  ])('takes %f for what it comes from: %s, worked by hand', (value, cause) => {
+    expect(causeOf('supply-pulses', { f: 50, t: 3 }, value)).toBe(cause)
+  })
   test('is how many crests the rectified wave has', () => {
     eachOf('supply-pulses', ({ f, t }, answer) => expect(countPulses(f!, t!)).toBe(answer))
   })
@@ -77,6 +95,17 @@ describe('supply-band', () => {
       expect(bandAt(V)).toBe(place)
     },
   )
+  test.each([
+    [240, 'above', 'must-be-230'],
+    [225, 'below', 'must-be-230'],
+    [215, 'below', 'five-percent'],
+    [245, 'above', 'five-percent'],
+    [260, 'within', 'anything-goes'],
+    [260, 'below', null],
+  ])('%f V taken as %s comes from %s', (V, option, cause) => {
+    const question = questionWith(familyNamed('supply-band')!, { V })
+    expect(mark(question, { kind: 'choice', option })).toMatchObject({ right: false, cause })
+  })
   test('is within where a machine on that supply is passed without a warning', () => {
     const seen = new Set<string>()
     for (const { V } of numbersOf('supply-band')) {
@@ -103,6 +132,14 @@ function inducedVoltage(V1: number, N1: number, N2: number): number {
 
 describe('transformer-tap', () => {
   test('holds what every family promises', () => checkFamily('transformer-tap'))
+  test.each([
+    [24, 'right'],
+    [2204, 'inverted'],
+    [1030, 'difference'],
+    [33.9, 'peak'],
+  ])('takes %f for what it comes from: %s, worked by hand', (value, cause) => {
+    expect(causeOf('transformer-tap', { V1: 230, N1: 1150, N2: 120 }, value)).toBe(cause)
+  })
   test('is what the change of the shared flux makes in the turns of the tap', () => {
     eachOf('transformer-tap', ({ V1, N1, N2 }, answer) =>
       relativelyNear(inducedVoltage(V1!, N1!, N2!), answer, 1e-5),
@@ -112,6 +149,15 @@ describe('transformer-tap', () => {
 
 describe('bleed-time', () => {
   test('holds what every family promises', () => checkFamily('bleed-time'))
+  test.each([
+    [16.74, 'right'],
+    [10, 'one-constant'],
+    [8.125, 'straight-line'],
+    [50, 'five-constants'],
+    [7.27, 'ten-log'],
+  ])('takes %f for what it comes from: %s, worked by hand', (value, cause) => {
+    expect(causeOf('bleed-time', { V: 320, C: 100, R: 100, Vs: 60 }, value)).toBe(cause)
+  })
   test('is when a capacitor that loses what its resistor takes has come down', () => {
     eachOf('bleed-time', ({ V, C, R, Vs }, answer) => {
       const farads = 1e-6 * C!

@@ -1,14 +1,23 @@
 /** Temperatures and brushes that are asked for, against heat followed in time, a winding sought and brushes worn down. */
-import { describe, test } from 'vitest'
+import { describe, expect, test } from 'vitest'
 import { brushWear } from '../../sim/heat/brush-wear.ts'
 import { resistanceFactor } from '../../sim/heat/resistance.ts'
 import { valueAfter } from '../support/follow-rate.ts'
 import { near, relativelyNear } from '../support/near.ts'
 import { checkFamily } from '../support/question-check.ts'
-import { answerOf, eachOf } from '../support/question-answers.ts'
+import { answerOf, causeOf, eachOf } from '../support/question-answers.ts'
 
 describe('heat-rise', () => {
   test('holds what every family promises', () => checkFamily('heat-rise'))
+  test.each([
+    [35.7, 'right'],
+    [40, 'straight-line'],
+    [15.7, 'rise-only'],
+    [44.3, 'rest-not-rise'],
+    [60, 'settled'],
+  ])('takes %f for what it comes from: %s, worked by hand', (value, cause) => {
+    expect(causeOf('heat-rise', { Ta: 20, rise: 40, tau: 20, t: 10 }, value)).toBe(cause)
+  })
   test('is what a body with one heat capacity has reached', () => {
     eachOf('heat-rise', ({ Ta, rise, tau, t }, answer) => {
       // Any capacity: the time constant is capacity over conductance, and the heat that comes in keeps up the rise.
@@ -38,6 +47,15 @@ function temperatureAt(R1: number, T1: number, R2: number): number {
 
 describe('heat-resistance', () => {
   test('holds what every family promises', () => checkFamily('heat-resistance'))
+  test.each([
+    [135.8, 'right'],
+    [131.8, 'coefficient-at-20'],
+    [105.8, 'rise-only'],
+    [42, 'ratio-of-degrees'],
+    [151.3, 'ratio-of-kelvin'],
+  ])('takes %f for what it comes from: %s, worked by hand', (value, cause) => {
+    expect(causeOf('heat-resistance', { R1: 2, T1: 30, R2: 2.8 }, value)).toBe(cause)
+  })
   test('is where a copper winding has that resistance', () => {
     eachOf('heat-resistance', ({ R1, T1, R2 }, answer) => near(temperatureAt(R1!, T1!, R2!), answer, 1e-9))
   })
@@ -60,6 +78,15 @@ function daysUntilWorn(l: number, w: number, r: number, h: number): number {
 
 describe('brush-days', () => {
   test('holds what every family promises', () => checkFamily('brush-days'))
+  test.each([
+    [500, 'right'],
+    [750, 'no-speed'],
+    [1125, 'speed-upside-down'],
+    [0.5, 'no-1000'],
+    [2000, 'hours-for-days'],
+  ])('takes %f for what it comes from: %s, worked by hand', (value, cause) => {
+    expect(causeOf('brush-days', { l: 6, w: 2, r: 1.5, h: 4 }, value)).toBe(cause)
+  })
   test('is when brushes are worn that wear a little each day', () => {
     eachOf('brush-days', ({ l, w, r, h }, answer) =>
       relativelyNear(daysUntilWorn(l!, w!, r!, h!), answer, 1e-9),

@@ -2,9 +2,10 @@
 import { familyNamed } from '../../sim/question/bank.ts'
 import type { Given } from '../../sim/question/family.ts'
 import { questionWith } from '../../sim/question/instance.ts'
+import { mark } from '../../sim/question/marking.ts'
 import { questionsOf } from './question-check.ts'
 
-export type Numbers = Readonly<Record<string, number>>
+type Numbers = Readonly<Record<string, number>>
 
 const asNumbers = (given: Given): Numbers =>
   Object.fromEntries(Object.entries(given).map(([name, value]) => [name, Number(value)]))
@@ -23,6 +24,14 @@ export function answerOf(name: string, given: Given): number {
   const { ask } = questionWith(family, given)
   if (ask.kind !== 'number') throw new Error(`${name} does not ask for a number`)
   return ask.answer
+}
+
+/** The slip that is named for an answer; 'right' where there is none to name, null where no known slip leads to it. */
+export function causeOf(name: string, given: Given, value: number): string | null {
+  const family = familyNamed(name)
+  if (!family) throw new Error(`${name} is not in the bank`)
+  const { right, cause } = mark(questionWith(family, given), { kind: 'number', value })
+  return right ? 'right' : cause
 }
 
 /** Runs a check on all of them; fails where there are too few to prove anything. */
