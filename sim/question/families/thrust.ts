@@ -12,6 +12,7 @@ type Across = Loaded & { readonly z1: number; readonly q: number; readonly an: n
 
 const MM_PER_M = 1000
 const DIAMETERS = [24, 30, 36, 40, 45, 48, 50, 60, 72, 75, 80, 90, 100, 120]
+const BROKEN_DIAMETERS = [22.5, 27.5, 31.25, 37.5, 42.5, 47.5, 52.5, 62.5, 67.5, 87.5, 112.5]
 const MODULES = [1, 1.25, 1.5, 2, 2.5, 3, 4]
 const FEWEST_TEETH = 12
 const MOST_TEETH = 60
@@ -29,7 +30,7 @@ const loads = ({ T1, T2, d2 }: Loaded): string =>
 const loadParameters: NumberFamily<Loaded>['parameters'] = [
   { name: 'T1', values: () => WHEEL_TORQUES },
   { name: 'T2', values: () => WHEEL_TORQUES },
-  { name: 'd2', values: () => DIAMETERS },
+  { name: 'd2', values: (level) => (level === 3 ? BROKEN_DIAMETERS : DIAMETERS) },
 ]
 
 const thrustAxial: NumberFamily<Along> = {

@@ -29,4 +29,4 @@ export const QUOTIENTS = [8, 9, 10, 11, 12, 13, 14, 15, 16, 17, 18]
 
 /** Normal pressure angle [deg] */
 export const pressureAnglesAt = (level: Level): readonly number[] =>
-  level === 1 ? [15, 20, 25] : [14.5, 17.5, 20, 22.5, 25]
+  level < 3 ? [15, 20, 25] : [14.5, 17.5, 20, 22.5]
