@@ -85,13 +85,20 @@ export function Caption() {
             <CountField count="wormStarts" less="One start fewer" more="One start more" />
             <CountField count="wheelTeeth" less="One tooth fewer" more="One tooth more" />
           </div>
-          {!predicted && (
-            <p className="caption-predict">
+          <p className="caption-predict">
+            {!predicted && (
               <a className="button" href="#/predict">
                 Predict it first
               </a>
-            </p>
-          )}
+            )}
+            <button
+              type="button"
+              className="button"
+              onClick={() => workshop.view.setState({ sheet: 'lessons' })}
+            >
+              Lessons
+            </button>
+          </p>
         </>
       )}
     </section>

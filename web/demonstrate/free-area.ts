@@ -12,7 +12,7 @@ const strip = (): boolean =>
 /** On a phone all of it stands below the stage, or goes by behind it where the stage stays in sight. */
 const below = (): boolean => matchMedia('(max-width: 767px)').matches
 
-/** Elements marked data-covers="left" and so on, where they overlap the stage. */
+/** Elements marked data-covers="left" and so on, where they overlap the stage; a column stays one on a tablet. */
 function measure(): FreeArea {
   const stage = document.querySelector('.stage')?.getBoundingClientRect()
   if (!stage || below()) return NONE
@@ -22,10 +22,11 @@ function measure(): FreeArea {
     const apart =
       box.right <= stage.left || box.left >= stage.right || box.bottom <= stage.top || box.top >= stage.bottom
     if (apart || box.width === 0) continue
-    if (element.dataset['covers'] === 'left' && !strip())
+    const covers = element.dataset['covers']
+    if (covers === 'column' || (covers === 'left' && !strip()))
       area.left = Math.max(area.left, box.right - stage.left)
-    else if (element.dataset['covers'] === 'right') area.right = Math.max(area.right, stage.right - box.left)
-    else if (element.dataset['covers'] !== 'nothing') area.top = Math.max(area.top, box.bottom - stage.top)
+    else if (covers === 'right') area.right = Math.max(area.right, stage.right - box.left)
+    else if (covers !== 'nothing') area.top = Math.max(area.top, box.bottom - stage.top)
   }
   return area
 }

@@ -38,7 +38,8 @@ export function useWalkingKeys(
       const by = STEPS[event.key]
       const near = event.target instanceof Node && section?.current?.contains(event.target)
       if (lit === null || by === undefined || typing(event.target)) return
-      if (!near && !event.key.startsWith('Page')) return
+      // A lesson has the remote while it is open, and walks the light itself.
+      if (!near && (!event.key.startsWith('Page') || workshop.lesson.getState().lesson)) return
       event.preventDefault()
       event.stopPropagation()
       const stops = way.map(({ stop }) => stop)

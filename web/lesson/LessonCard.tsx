@@ -1,13 +1,106 @@
 /** What the lesson says now: where the caption stands otherwise. */
+import { useMemo } from 'react'
 import { useStore } from 'zustand'
+import type { Question } from '../../sim/question/question.ts'
 import { useWorkshop } from '../frame/workshop.ts'
+import { Icon } from '../instrument/Icon.tsx'
+import type { Beat, LessonState, LessonStep } from '../store/lesson.ts'
+import { LedQuestion } from './LedQuestion.tsx'
+import { OwnQuestion } from './OwnQuestion.tsx'
+import { SafetyCard } from './SafetyCard.tsx'
+import { STEP_NAMES } from './lesson-words.ts'
+import { useLessonKeys } from './lesson-keys.ts'
+import { closeLesson } from './play.ts'
+import { askedNow, beatOf } from './progress.ts'
+import { useTrial } from './use-trial.ts'
+import './lesson.css'
+
+function Place({ state }: { readonly state: LessonState }) {
+  const workshop = useWorkshop()
+  return (
+    <div className="lesson-place">
+      <p className="small">{state.lesson?.name}</p>
+      <button
+        type="button"
+        className="button plain icon"
+        title="Close the lesson"
+        onClick={() => closeLesson(workshop)}
+      >
+        <Icon name="close" />
+        <span className="unseen">Close the lesson</span>
+      </button>
+    </div>
+  )
+}
+
+/** Which of the steps of a question it is at, and which question of how many. */
+function Steps({ state, question }: { readonly state: LessonState; readonly question: Question }) {
+  const steps: LessonStep[] = question.trial ? ['ask', 'count', 'reveal'] : ['ask', 'reveal']
+  const count = beatOf(state)?.questions.length ?? 0
+  return (
+    <div className="lesson-steps">
+      <ol aria-label="Steps">
+        {steps.map((step) => (
+          <li key={step} aria-current={step === state.step ? 'step' : undefined}>
+            {STEP_NAMES[step]}
+          </li>
+        ))}
+      </ol>
+      {count > 1 && (
+        <p className="small">
+          Question {state.question + 1} of {count}
+        </p>
+      )}
+    </div>
+  )
+}
+
+const Facts = ({ facts }: Pick<Beat, 'facts'>) => (
+  <dl className="lesson-facts">
+    {facts.map(({ name, value }) => (
+      <div key={name}>
+        <dt>{name}</dt>
+        <dd className="number">{value}</dd>
+      </div>
+    ))}
+  </dl>
+)
+
+const NOTHING_ASKED = null
 
 export function LessonCard() {
-  const workshop = useWorkshop()
-  const title = useStore(workshop.lesson, ({ lesson, beat }) => lesson?.beats[beat]?.title)
+  const { lesson } = useWorkshop()
+  const state = useStore(lesson)
+  const { lesson: open, beat: place, question: which, step, mode } = state
+  const question = useMemo(
+    () => (open ? askedNow({ ...lesson.getState(), lesson: open, beat: place, question: which }) : null),
+    [lesson, open, place, which],
+  )
+  const trial = useTrial(step === 'count' ? question : NOTHING_ASKED)
+  useLessonKeys(trial?.toggle ?? null)
+  const beat = beatOf(state)
+  if (!beat) return null
+  const covered = step === 'ask' || step === 'count'
   return (
-    <section className="caption" data-covers="left" aria-label="Lesson">
-      <h1>{title}</h1>
+    <section
+      className="lesson-card"
+      data-covers="column"
+      data-mode={mode}
+      data-step={step}
+      aria-label="Lesson"
+    >
+      <Place state={state} />
+      <h1>{beat.title}</h1>
+      {beat.words !== '' && <p className="lead">{beat.words}</p>}
+      {beat.facts.length > 0 && <Facts facts={beat.facts} />}
+      {beat.safety && <SafetyCard covered={covered} />}
+      {question && <Steps state={state} question={question} />}
+      {question &&
+        (mode === 'lead' ? (
+          <LedQuestion question={question} step={step} trial={trial} />
+        ) : (
+          <OwnQuestion key={`${beat.id}/${which}`} question={question} trial={trial} />
+        ))}
     </section>
   )
 }

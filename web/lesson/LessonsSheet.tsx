@@ -1,9 +1,150 @@
+/** Lessons that come with the program, where one was, a file of one's own, and what else belongs to a lesson. */
+import { useRef, useState } from 'react'
+import { useStore } from 'zustand'
+import { useWorkshop } from '../frame/workshop.ts'
+import { OpenProblems, type Outcome } from '../file/OpenProblems.tsx'
+import { Icon } from '../instrument/Icon.tsx'
 import { SheetDialog } from '../instrument/SheetDialog.tsx'
+import type { Lesson } from '../store/lesson.ts'
+import type { CheckedLesson } from './check-lesson.ts'
+import { type KeptPlace, keptPlace } from './keep-place.ts'
+import { lengthWords } from './lesson-words.ts'
+import { readLessonFile } from './open-lesson-file.ts'
+import { closeLesson, openLesson } from './play.ts'
+import { READY_LESSONS } from './ready-lessons.ts'
+import '../file/machine-sheet.css'
+import './lesson.css'
+
+interface LessonRowProps {
+  readonly lesson: Lesson
+  readonly builtIn: boolean
+  readonly place: KeptPlace | null
+}
+
+function LessonRow({ lesson, builtIn, place }: LessonRowProps) {
+  const workshop = useWorkshop()
+  const { name, summary, beats } = lesson
+  const open = (mode: 'lead' | 'alone') => openLesson(workshop, lesson, { builtIn, mode })
+  const mine = place && place.builtIn === builtIn && place.lesson.id === lesson.id ? place : null
+  return (
+    <li className="lesson-row">
+      <h3>{name}</h3>
+      <p>{summary}</p>
+      <p className="small">{lengthWords(lesson)}</p>
+      <div className="lesson-ways">
+        <button type="button" className="button" onClick={() => open('lead')}>
+          Lead a room<span className="unseen">: {name}</span>
+        </button>
+        <button type="button" className="button" onClick={() => open('alone')}>
+          Work through it alone<span className="unseen">: {name}</span>
+        </button>
+        {mine && mine.seen.length > 1 && (
+          <button type="button" className="button" onClick={() => openLesson(workshop, mine.lesson, mine)}>
+            Go on at topic {mine.beat + 1} of {beats.length}
+            <span className="unseen">
+              {mine.mode === 'lead' ? ', leading a room' : ', alone'}: {name}
+            </span>
+          </button>
+        )}
+      </div>
+    </li>
+  )
+}
+
+interface OpenFileProps {
+  readonly onRead: (name: string, checked: CheckedLesson) => void
+}
+
+function OpenFile({ onRead }: OpenFileProps) {
+  const input = useRef<HTMLInputElement>(null)
+  const open = async (file: File | undefined) => {
+    if (file) onRead(file.name, await readLessonFile(file))
+  }
+  return (
+    <>
+      <button type="button" className="button" onClick={() => input.current?.click()}>
+        <Icon name="file" />
+        Open a lesson file
+      </button>
+      <input
+        ref={input}
+        type="file"
+        hidden
+        aria-label="Lesson file"
+        accept=".json,application/json"
+        onChange={({ target }) => {
+          void open(target.files?.[0])
+          target.value = ''
+        }}
+      />
+    </>
+  )
+}
+
+function OpenNow() {
+  const workshop = useWorkshop()
+  const { lesson, beat } = useStore(workshop.lesson)
+  if (!lesson) return null
+  const close = () => {
+    closeLesson(workshop)
+    workshop.view.setState({ sheet: 'none' })
+  }
+  return (
+    <div className="lesson-open">
+      <p>
+        <b>{lesson.name}</b> is open at topic {beat + 1} of {lesson.beats.length}.
+      </p>
+      <button type="button" className="button" onClick={close}>
+        Close the lesson
+      </button>
+    </div>
+  )
+}
+
+function outcomeOf(name: string, { lesson, problems }: CheckedLesson): Outcome {
+  const outcome = lesson ? `${name} was read, but not all of it.` : `${name} could not be read as a lesson.`
+  return { outcome, problems: problems.filter(({ severity }) => severity !== 'note') }
+}
+
+function Contents() {
+  const { view } = useWorkshop()
+  const [place] = useState(keptPlace)
+  const [own, setOwn] = useState(place && !place.builtIn ? place.lesson : null)
+  const [outcome, setOutcome] = useState<Outcome | null>(null)
+  const onRead = (name: string, checked: CheckedLesson) => {
+    setOutcome(outcomeOf(name, checked))
+    if (checked.lesson) setOwn(checked.lesson)
+  }
+  return (
+    <>
+      <OpenNow />
+      <ul className="lesson-list">
+        {READY_LESSONS.map((lesson) => (
+          <LessonRow key={lesson.id} lesson={lesson} builtIn place={place} />
+        ))}
+        {own && <LessonRow lesson={own} builtIn={false} place={place} />}
+      </ul>
+      <div className="lesson-ways">
+        <OpenFile onRead={onRead} />
+        <button type="button" className="button" onClick={() => view.setState({ sheet: 'editor' })}>
+          Lesson editor
+        </button>
+        <button type="button" className="button" onClick={() => view.setState({ sheet: 'worksheet' })}>
+          Worksheet
+        </button>
+        <button type="button" className="button" onClick={() => view.setState({ sheet: 'record' })}>
+          My record
+        </button>
+      </div>
+      <div role="status">{outcome && outcome.problems.length > 0 && <OpenProblems {...outcome} />}</div>
+    </>
+  )
+}
 
 export function LessonsSheet() {
   return (
     <SheetDialog sheet="lessons" title="Lessons">
-      <p>Loading</p>
+      <Contents />
     </SheetDialog>
   )
 }

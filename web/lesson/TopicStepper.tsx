@@ -1,9 +1,75 @@
 /** Topic by topic through the lesson: back, where it is, next. */
 import { useStore } from 'zustand'
-import { useWorkshop } from '../frame/workshop.ts'
+import { useView, useWorkshop } from '../frame/workshop.ts'
+import { Icon } from '../instrument/Icon.tsx'
+import { Popover } from '../instrument/Popover.tsx'
+import { STEP_NAMES, comingWords } from './lesson-words.ts'
+import { back, comingNext, goTo, next } from './play.ts'
+import './lesson.css'
+
+function Topics() {
+  const workshop = useWorkshop()
+  const { lesson, beat, seen } = useStore(workshop.lesson)
+  return (
+    <ol className="topics">
+      {lesson?.beats.map(({ id, title, minutes, extra }, place) => (
+        <li key={id}>
+          <button
+            type="button"
+            className="button plain"
+            aria-current={place === beat ? 'step' : undefined}
+            onClick={() => goTo(workshop, place)}
+          >
+            <span className="topic-seen">{seen.includes(id) && <Icon name="check" size={18} />}</span>
+            <span className="number">{place + 1}</span>
+            <span className="topic-title">
+              {title}
+              {seen.includes(id) && <span className="unseen">, seen</span>}
+            </span>
+            <span className="small">
+              {extra && 'extra, '}
+              {minutes} min
+            </span>
+          </button>
+        </li>
+      ))}
+    </ol>
+  )
+}
 
 export function TopicStepper() {
-  const { lesson } = useWorkshop()
-  const place = useStore(lesson, ({ beat, lesson: open }) => `${beat + 1} of ${open?.beats.length}`)
-  return <p className="number">{place}</p>
+  const workshop = useWorkshop()
+  const { lesson, beat, step, blank } = useStore(workshop.lesson)
+  useView((view) => view.lit)
+  if (!lesson) return null
+  const then = comingNext(workshop)
+  return (
+    <div className="topic-stepper" role="group" aria-label="Topics" data-leaves-open>
+      <button
+        type="button"
+        className="button icon"
+        title="Back (Page up)"
+        aria-keyshortcuts="PageUp"
+        onClick={() => back(workshop)}
+      >
+        <Icon name="back" />
+        <span className="unseen">Back</span>
+      </button>
+      <Popover label={`${beat + 1} of ${lesson.beats.length}`} side="above">
+        <Topics />
+      </Popover>
+      <p className="topic-step small">{blank ? 'Covered' : step === 'show' ? '' : STEP_NAMES[step]}</p>
+      <button
+        type="button"
+        className="button main topic-next"
+        title="Next (Page down)"
+        aria-keyshortcuts="PageDown"
+        aria-disabled={then.kind === 'end'}
+        onClick={() => next(workshop)}
+      >
+        {comingWords(then)}
+        <Icon name="next" />
+      </button>
+    </div>
+  )
 }

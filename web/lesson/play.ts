@@ -15,6 +15,8 @@ import type { Lesson, LessonState } from '../store/lesson.ts'
 import { noLesson } from '../store/lesson.ts'
 import type { PowerStop } from '../store/view.ts'
 import { putStage } from './beat-stage.ts'
+import { keepPlace } from './keep-place.ts'
+import { placeWords, spokenAnswer } from './lesson-words.ts'
 import * as progress from './progress.ts'
 
 /** Where the light stands, and where it can. */
@@ -26,17 +28,6 @@ const lightsOf = ({ document, view }: Workshop): progress.Lights => ({
 /** What the next press does. */
 export const comingNext = (workshop: Workshop): progress.Coming =>
   progress.coming(workshop.lesson.getState(), lightsOf(workshop))
-
-const STEP_WORDS = { show: '', ask: 'Ask', count: 'Count', reveal: 'Reveal' } as const
-
-/** 'Topic 5 of 14: One turn of the wheel. Ask.' */
-export function placeWords({ lesson, beat, question, step }: LessonState): string {
-  const now = lesson?.beats[beat]
-  if (!lesson || !now) return ''
-  const several = now.questions.length > 1 ? ` question ${question + 1}` : ''
-  const asked = step === 'show' ? '' : ` ${STEP_WORDS[step]}${several}.`
-  return `Topic ${beat + 1} of ${lesson.beats.length}: ${now.title}.${asked}`
-}
 
 /** A question that turns with the machine is asked with the machine at rest, however the beat runs. */
 function mayMove(state: LessonState): boolean {
@@ -53,6 +44,12 @@ function putBeat(workshop: Workshop, state: LessonState): void {
   putStage(workshop, beat.stage, { gearing, moves: mayMove(state) })
 }
 
+function spokenPlace(state: LessonState): string {
+  const question = state.step === 'reveal' ? progress.askedNow(state) : null
+  const answer = question && spokenAnswer(question)
+  return answer === null ? placeWords(state) : `${placeWords(state)} ${answer}.`
+}
+
 /** Makes the page follow the lesson from one state to the next. */
 function follow(workshop: Workshop, before: LessonState, now: LessonState): void {
   const { lesson, exercise, announcer, frame } = workshop
@@ -65,7 +62,7 @@ function follow(workshop: Workshop, before: LessonState, now: LessonState): void
   exercise.setState(progress.exerciseOf(state) ?? noExercise, true)
   if (elsewhere) putBeat(workshop, state)
   else if (state.step === 'reveal' && runs(state) && !frame.drive.notComputed) turnByDrive(frame)
-  announcer.say(placeWords(state))
+  announcer.say(spokenPlace(state))
   if (state.step === 'reveal' && state.mode === 'alone') record(workshop)
 }
 
@@ -165,16 +162,20 @@ interface Opening {
   readonly seen?: readonly string[]
 }
 
+/** Calls `stop` when the lesson that is open is closed. */
+function untilClosed({ lesson }: Workshop, stop: () => void): void {
+  const unsubscribe = lesson.subscribe(({ lesson: open }) => {
+    if (open) return
+    stop()
+    unsubscribe()
+  })
+}
+
 /** Predict asks a question of its own, so a lesson ends where Predict begins; it can be gone on with. */
-function endInPredict(workshop: Workshop): void {
-  const stops = [
-    workshop.view.subscribe(({ way }) => {
-      if (way === 'predict') closeLesson(workshop)
-    }),
-    workshop.lesson.subscribe(({ lesson }) => {
-      if (!lesson) for (const stop of stops) stop()
-    }),
-  ]
+function endInPredict(workshop: Workshop): () => void {
+  return workshop.view.subscribe(({ way }) => {
+    if (way === 'predict') closeLesson(workshop)
+  })
 }
 
 /** Opens a lesson over what is on the stage, which comes back when it is closed. */
@@ -189,9 +190,10 @@ export function openLesson(
   if (mode === 'alone') keepRecords(workshop)
   if (view.getState().way !== 'demonstrate') location.hash = '#/demonstrate'
   view.setState({ way: 'demonstrate', sheet: 'none' })
-  endInPredict(workshop)
   const state = { ...noLesson, lesson, builtIn, mode, beat, seen, run: randomId() }
   follow(workshop, noLesson, progress.begun(state))
+  untilClosed(workshop, endInPredict(workshop))
+  untilClosed(workshop, keepPlace(workshop))
 }
 
 export function closeLesson(workshop: Workshop): void {

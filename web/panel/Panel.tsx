@@ -1,5 +1,6 @@
 /** The one panel of the right column: a row of tabs, and what belongs to the tab that is chosen. */
 import { type KeyboardEvent, Suspense, useState } from 'react'
+import { useCovered } from '../frame/asking.ts'
 import { useView, useWorkshop } from '../frame/workshop.ts'
 import {
   BrushesPanel,
@@ -34,6 +35,7 @@ export function Panel({ panel }: { readonly panel: PanelName }) {
   const workshop = useWorkshop()
   const way = useView((view) => view.way)
   const ready = useView((view) => view.pictureReady || view.plan !== 'no')
+  const covered = useCovered()
   const { panels } = groupOf(panel)
   const step = (event: KeyboardEvent) => {
     const to = STEPS[event.key]?.(panels.indexOf(panel))
@@ -66,11 +68,15 @@ export function Panel({ panel }: { readonly panel: PanelName }) {
         </div>
       </div>
       <div className="panel-body" role="tabpanel" id="panel" aria-labelledby={tabId(panel)} key={panel}>
-        <FigureBoundary key={panel}>
-          <Suspense fallback={<p className="loading">Loading</p>}>
-            {ready && <Content panel={panel} design={way === 'design'} />}
-          </Suspense>
-        </FigureBoundary>
+        {covered ? (
+          <p className="panel-covered">Covered until the reveal</p>
+        ) : (
+          <FigureBoundary key={panel}>
+            <Suspense fallback={<p className="loading">Loading</p>}>
+              {ready && <Content panel={panel} design={way === 'design'} />}
+            </Suspense>
+          </FigureBoundary>
+        )}
       </div>
     </div>
   )
