@@ -5,14 +5,12 @@ import { Icon } from '../instrument/Icon.tsx'
 import { playWatch } from '../question/watch-stage.ts'
 import { valueText } from '../../sim/question/value-text.ts'
 import type { LessonStep } from '../store/lesson.ts'
+import { LedCount } from './LedCount.tsx'
 import { spokenAnswer } from './lesson-words.ts'
-import { TrialButton } from './TrialButton.tsx'
-import type { TrialRun } from './use-trial.ts'
 
 interface LedQuestionProps {
   readonly question: Question
   readonly step: LessonStep
-  readonly trial: TrialRun | null
 }
 
 function Options({ ask, revealed }: { readonly ask: Ask; readonly revealed: boolean }) {
@@ -104,18 +102,13 @@ function Revealed({ question }: { readonly question: Question }) {
   )
 }
 
-export function LedQuestion({ question, step, trial }: LedQuestionProps) {
+export function LedQuestion({ question, step }: LedQuestionProps) {
   const revealed = step === 'reveal'
   return (
     <div className="lesson-question">
       <h2>{question.text}</h2>
       <Options ask={question.ask} revealed={revealed} />
-      {step === 'count' && question.trial && (
-        <>
-          <p className="lesson-trial">{question.trial.words}</p>
-          {trial && <TrialButton trial={trial} />}
-        </>
-      )}
+      {step === 'count' && question.trial && <LedCount question={question} />}
       {revealed && <Revealed question={question} />}
     </div>
   )

@@ -12,7 +12,6 @@ import { STEP_NAMES } from './lesson-words.ts'
 import { useLessonKeys } from './lesson-keys.ts'
 import { closeLesson } from './play.ts'
 import { askedNow, beatOf } from './progress.ts'
-import { useTrial } from './use-trial.ts'
 import './lesson.css'
 
 function Place({ state }: { readonly state: LessonState }) {
@@ -66,8 +65,6 @@ const Facts = ({ facts }: Pick<Beat, 'facts'>) => (
   </dl>
 )
 
-const NOTHING_ASKED = null
-
 export function LessonCard() {
   const { lesson } = useWorkshop()
   const state = useStore(lesson)
@@ -76,8 +73,7 @@ export function LessonCard() {
     () => (open ? askedNow({ ...lesson.getState(), lesson: open, beat: place, question: which }) : null),
     [lesson, open, place, which],
   )
-  const trial = useTrial(step === 'count' ? question : NOTHING_ASKED)
-  useLessonKeys(trial?.toggle ?? null)
+  useLessonKeys()
   const beat = beatOf(state)
   if (!beat) return null
   const covered = step === 'ask' || step === 'count'
@@ -97,9 +93,9 @@ export function LessonCard() {
       {question && <Steps state={state} question={question} />}
       {question &&
         (mode === 'lead' ? (
-          <LedQuestion question={question} step={step} trial={trial} />
+          <LedQuestion question={question} step={step} />
         ) : (
-          <OwnQuestion key={`${beat.id}/${which}`} question={question} trial={trial} />
+          <OwnQuestion key={`${beat.id}/${which}`} question={question} />
         ))}
     </section>
   )

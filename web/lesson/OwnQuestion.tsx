@@ -6,20 +6,14 @@ import { useWorkshop } from '../frame/workshop.ts'
 import { Icon } from '../instrument/Icon.tsx'
 import { AnswerField } from '../question/AnswerField.tsx'
 import { Compared } from '../question/Compared.tsx'
+import { CountStep } from '../question/CountStep.tsx'
 import { ReasonChoice } from '../question/ReasonChoice.tsx'
 import { SurenessField } from '../question/SurenessField.tsx'
-import { missingAnswer, unitBeside } from '../question/answer-words.ts'
+import { missingAnswer } from '../question/answer-words.ts'
 import { playWatch } from '../question/watch-stage.ts'
-import { type Phase, withOwnCount } from '../store/exercise.ts'
+import type { Phase } from '../store/exercise.ts'
 import { commit, comingNext, next, reveal, skip } from './play.ts'
 import { comingWords } from './lesson-words.ts'
-import { TrialButton } from './TrialButton.tsx'
-import type { TrialRun } from './use-trial.ts'
-
-interface OwnQuestionProps {
-  readonly question: Question
-  readonly trial: TrialRun | null
-}
 
 interface AskedProps {
   readonly question: Question
@@ -50,38 +44,6 @@ function Predict({ question, headingId }: AskedProps) {
       </div>
       <button type="button" className="button plain own-skip" onClick={() => skip(workshop)}>
         Go on without an answer
-      </button>
-    </div>
-  )
-}
-
-function Count({ question, trial }: OwnQuestionProps) {
-  const workshop = useWorkshop()
-  const own = useStore(workshop.exercise, ({ ownCount }) => ownCount)
-  const unit = question.ask.kind === 'number' ? unitBeside(question.ask.unit) : ''
-  const looks = question.trial?.counted === 'senses'
-  return (
-    <div className="own-count">
-      <p className="lesson-trial">{question.trial?.words}</p>
-      {trial && <TrialButton trial={trial} />}
-      {!looks && (
-        <label className="field">
-          Own count
-          <input
-            className="number"
-            value={own}
-            size={8}
-            maxLength={80}
-            autoComplete="off"
-            onChange={({ currentTarget }) =>
-              workshop.exercise.setState((last) => withOwnCount(last, currentTarget.value), true)
-            }
-          />
-          {unit}
-        </label>
-      )}
-      <button type="button" className="button main" onClick={() => reveal(workshop)}>
-        Compare
       </button>
     </div>
   )
@@ -127,8 +89,9 @@ function useHeadingFocus(question: Question, phase: Phase) {
   return heading
 }
 
-export function OwnQuestion({ question, trial }: OwnQuestionProps) {
-  const phase = useStore(useWorkshop().exercise, (now) => now.phase)
+export function OwnQuestion({ question }: { readonly question: Question }) {
+  const workshop = useWorkshop()
+  const phase = useStore(workshop.exercise, (now) => now.phase)
   const headingId = useId()
   const heading = useHeadingFocus(question, phase)
   return (
@@ -137,7 +100,9 @@ export function OwnQuestion({ question, trial }: OwnQuestionProps) {
         {question.text}
       </h2>
       {phase === 'predict' && <Predict question={question} headingId={headingId} />}
-      {phase === 'count' && <Count question={question} trial={trial} />}
+      {phase === 'count' && question.trial && (
+        <CountStep question={question} trial={question.trial} onCompare={() => reveal(workshop)} />
+      )}
       {phase === 'compare' && <Compare question={question} />}
     </div>
   )

@@ -18,26 +18,21 @@ const takesArrows = (target: EventTarget | null): boolean =>
   target instanceof HTMLElement &&
   target.closest('[role="tablist"], .powers-way, [data-takes-arrows]') !== null
 
-const takesSpace = (target: EventTarget | null): boolean =>
-  target instanceof HTMLElement && target.closest('button, a, summary') !== null
-
-function pressOf(event: KeyboardEvent, { view }: Workshop, trial: (() => void) | null): Press | undefined {
+function pressOf(event: KeyboardEvent, { view }: Workshop): Press | undefined {
   const { large, singleKeys } = view.getState()
   const remote = REMOTE[event.key]
   if (remote) return remote
   if (!takesArrows(event.target) && ARROWS[event.key]) return ARROWS[event.key]
-  if (event.key === ' ' && trial && singleKeys && !takesSpace(event.target)) return trial
   return large && singleKeys ? BLANK[event.key] : undefined
 }
 
-/** `trial` runs and stops what is counted; null while nothing is. */
-export function useLessonKeys(trial: (() => void) | null): void {
+export function useLessonKeys(): void {
   const workshop = useWorkshop()
   useEffect(() => {
     const pressed = (event: KeyboardEvent) => {
       const chord = event.altKey || event.ctrlKey || event.metaKey || event.shiftKey
       if (chord || typing(event.target) || workshop.view.getState().sheet !== 'none') return
-      const press = pressOf(event, workshop, trial)
+      const press = pressOf(event, workshop)
       if (!press) return
       event.preventDefault()
       event.stopPropagation()
@@ -46,5 +41,5 @@ export function useLessonKeys(trial: (() => void) | null): void {
     }
     addEventListener('keydown', pressed, { capture: true })
     return () => removeEventListener('keydown', pressed, { capture: true })
-  }, [workshop, trial])
+  }, [workshop])
 }
