@@ -65,6 +65,7 @@ function useBackAtPointers(z1: number, z2: number): boolean {
 }
 
 export function Caption() {
+  const { view } = useWorkshop()
   const { records } = useWorkshop()
   const z1 = useMachine((machine) => machine.gearing.wormStarts)
   const z2 = useMachine((machine) => machine.gearing.wheelTeeth)
@@ -91,11 +92,7 @@ export function Caption() {
                 Predict it first
               </a>
             )}
-            <button
-              type="button"
-              className="button"
-              onClick={() => workshop.view.setState({ sheet: 'lessons' })}
-            >
+            <button type="button" className="button" onClick={() => view.setState({ sheet: 'lessons' })}>
               Lessons
             </button>
           </p>
