@@ -3,6 +3,7 @@ import { useStore } from 'zustand'
 import { resetProtection } from '../../sim/drive/protection.ts'
 import { apparentRate, drawnTruly } from '../../sim/drive/screen-rule.ts'
 import { changePace } from '../bar/view-actions.ts'
+import { useCovered, useHeld } from '../frame/asking.ts'
 import { hold, show } from '../frame/frame.ts'
 import { useBench, useMachine, useView, useWorkshop } from '../frame/workshop.ts'
 import { openPanel } from '../panel/panels.ts'
@@ -122,7 +123,24 @@ function useNotTurning(): Look | null {
   return { head: 'Turn it by hand.', text }
 }
 
+/** Says why nothing moves, where a question holds it. */
+const HeldStill = ({ alone }: { readonly alone: boolean }) => (
+  <p className="held-still">
+    <Icon name="stop" size={16} />
+    {alone ? 'Held still until you commit' : 'Held still until it is answered'}
+  </p>
+)
+
 export function StageNote() {
+  const held = useHeld()
+  const covered = useCovered()
+  const led = useStore(useWorkshop().lesson, ({ lesson, mode }) => lesson !== null && mode === 'lead')
+  const still = useStore(useWorkshop().readout, ({ motion }) => motion === 'still')
+  if (held && still) return <HeldStill alone={!led} />
+  return covered ? null : <Note />
+}
+
+function Note() {
   const tooFast = useTooFast()
   const stalled = useStalled()
   const notTurning = useNotTurning()

@@ -18,6 +18,14 @@ export const isHeld = ({ view, exercise, lesson }: Workshop): boolean =>
     ? exercise.getState().phase === 'predict'
     : lessonAsks(lesson.getState(), ['ask'])
 
+export function useHeld(): boolean {
+  const { exercise, lesson } = useWorkshop()
+  const way = useView((view) => view.way)
+  const predicts = useStore(exercise, (now) => now.phase === 'predict')
+  const asks = useStore(lesson, (now) => lessonAsks(now, ['ask']))
+  return way === 'predict' ? predicts : asks
+}
+
 export function useCovered(): boolean {
   const { exercise, lesson } = useWorkshop()
   const way = useView((view) => view.way)

@@ -8,84 +8,118 @@ import { Icon } from '../instrument/Icon.tsx'
 import { openPanel } from '../panel/panels.ts'
 import { Compared } from '../question/Compared.tsx'
 import { ReasonChoice } from '../question/ReasonChoice.tsx'
+import { answerText, replyText } from '../question/answer-words.ts'
 import { panelOf, playWatch } from '../question/watch-stage.ts'
 import type { Exercise } from '../store/exercise.ts'
 import { askAnother, askNext } from './session.ts'
 
+interface StepProps {
+  readonly question: Question
+  readonly exercise: Exercise
+}
+
+/** "20 turns. You said 12 turns."; of other kinds, what the question was about. */
+function headline({ question, exercise }: StepProps): string {
+  const { ask, title } = question
+  if (ask.kind !== 'number') return title
+  const said = exercise.reply ? ` You said ${replyText(question, exercise.reply)}.` : ''
+  return `${answerText(question)}.${said}`
+}
+
+/** On a phone what is watched stands above the sheet, a panel below it; elsewhere nothing has to move. */
+function bringInSight(isPanel: boolean): void {
+  requestAnimationFrame(() => {
+    if (isPanel) document.querySelector('.right-column')?.scrollIntoView({ block: 'start' })
+    else scrollTo(0, 0)
+  })
+}
+
 /** Plays the explanation, again and again; what is left of it ends with the comparison. */
-function Watch({ question }: { readonly question: Question }) {
+function useWatch(question: Question) {
   const workshop = useWorkshop()
-  const { watch } = question
   const stop = useRef<(() => void) | null>(null)
   const [played, setPlayed] = useState(false)
-  const open = useView((view) => view.panel !== 'none')
   useEffect(() => () => stop.current?.(), [])
-  if (!watch) return null
   const play = () => {
     stop.current?.()
     stop.current = playWatch(workshop, question)
     setPlayed(true)
+    bringInSight(panelOf(question) !== null)
   }
+  return { played, play }
+}
+
+function ClosePanel({ question }: { readonly question: Question }) {
+  const workshop = useWorkshop()
+  const open = useView((view) => view.panel !== 'none')
+  if (!open || panelOf(question) === null) return null
   return (
-    <div className="watch">
-      <button type="button" className="button" onClick={play}>
-        <Icon name="turn" />
-        {played ? 'Watch it again' : 'Watch it'}
-      </button>
-      <p>{watch.words}</p>
-      {open && panelOf(question) !== null && (
-        <button type="button" className="button plain" onClick={() => openPanel(workshop, 'none')}>
-          Close the panel
-        </button>
-      )}
-    </div>
+    <button type="button" className="button plain" onClick={() => openPanel(workshop, 'none')}>
+      Close the panel
+    </button>
   )
 }
 
-const isMissed = ({ question, reply }: Exercise): boolean =>
-  question !== null && reply !== null && mark(question, reply).right === false
+const isMissed = ({ question, exercise: { reply } }: StepProps): boolean =>
+  reply !== null && mark(question, reply).right === false
 
-function NextRow({ exercise, question }: { readonly exercise: Exercise; readonly question: Question }) {
+/** After a miss in practice the same kind comes first; a set goes on in its own order. */
+function NextButtons(props: StepProps) {
   const workshop = useWorkshop()
   const { source, set } = useStore(workshop.predict)
-  const missed = isMissed(exercise) && question.family !== null
+  const { question, exercise } = props
   const last = source === 'set' && set !== null && set.at === set.items.length - 1
+  const again = question.family !== null && (exercise.skipped || isMissed(props))
+  const againFirst = again && source === 'practice'
+  const kind = (main: boolean) => (main ? 'button main' : 'button')
   return (
-    <div className="commit next-row" data-alone={last || !(missed || exercise.skipped)}>
-      {(missed || exercise.skipped) && (
+    <>
+      {!last && (
+        <button type="button" className={kind(!againFirst)} onClick={() => askNext(workshop)}>
+          Next question
+        </button>
+      )}
+      {again && (
         <button
           type="button"
-          className={missed && source === 'practice' ? 'button main' : 'button'}
+          className={kind(againFirst || last)}
           onClick={() => askAnother(workshop, question)}
         >
-          Another of this kind
+          Another like it
         </button>
       )}
-      {last ? (
-        <p className="small">That was the last of {set.items.length}.</p>
-      ) : (
-        <button
-          type="button"
-          className={missed && source === 'practice' ? 'button' : 'button main'}
-          onClick={() => askNext(workshop)}
-        >
-          Next question
-          <Icon name="next" size={16} />
-        </button>
-      )}
-    </div>
+      {last && <p className="small">That was the last of {set.items.length}.</p>}
+    </>
   )
 }
 
 export function CompareStep({ question }: { readonly question: Question }) {
-  const { exercise } = useWorkshop()
-  const now = useStore(exercise)
+  const exercise = useStore(useWorkshop().exercise)
+  const { played, play } = useWatch(question)
+  const { watch } = question
   return (
     <div className="step">
-      <Compared question={question} exercise={now} />
+      <div>
+        <h2>{headline({ question, exercise })}</h2>
+        <p className="given small">{question.text}</p>
+      </div>
+      <Compared question={question} exercise={exercise} />
       <ReasonChoice question={question} />
-      <Watch question={question} />
-      <NextRow exercise={now} question={question} />
+      {watch && (
+        <p className="watch">
+          <b>Watch:</b> {watch.words}
+        </p>
+      )}
+      <ClosePanel question={question} />
+      <div className="commit next-row">
+        {watch && (
+          <button type="button" className="button" onClick={play}>
+            <Icon name="turn" size={16} />
+            {played ? 'Watch again' : 'Watch it'}
+          </button>
+        )}
+        <NextButtons question={question} exercise={exercise} />
+      </div>
     </div>
   )
 }

@@ -4,6 +4,7 @@ import { flushSync } from 'react-dom'
 import { useStore } from 'zustand'
 import type { Question } from '../../sim/question/question.ts'
 import { useWorkshop } from '../frame/workshop.ts'
+import { Icon } from '../instrument/Icon.tsx'
 import { AnswerField } from '../question/AnswerField.tsx'
 import { SurenessField } from '../question/SurenessField.tsx'
 import { missingAnswer } from '../question/answer-words.ts'
@@ -14,6 +15,15 @@ const FLAG_HINT = 'Or drag the flag along the tape.'
 
 const hasFlag = ({ ask, trial }: Question): boolean =>
   ask.kind === 'number' && ask.unit === 'turn' && trial?.counted === 'worm'
+
+function Skip() {
+  const workshop = useWorkshop()
+  return (
+    <button type="button" className="button plain" onClick={() => skip(workshop)}>
+      Skip the prediction
+    </button>
+  )
+}
 
 interface PredictStepProps {
   readonly question: Question
@@ -65,33 +75,37 @@ export function PredictStep({ question, oneByOne }: PredictStepProps) {
         )}
       </div>
       {(!oneByOne || second) && <SurenessField marksOn={marksOn} />}
-      <div className="commit">
-        {oneByOne && second && (
-          <button type="button" className="button" onClick={() => setSecond(false)}>
-            Back to the answer
-          </button>
-        )}
-        {oneByOne && !second ? (
+      {oneByOne && !second ? (
+        <div className="commit one-row">
+          <Skip />
           <button key="next" type="button" className="button main" onClick={goOn}>
             How sure?
           </button>
-        ) : (
-          <button
-            key="commit"
-            type="button"
-            className="button main"
-            onClick={() => isAnswered() && commit(workshop)}
-          >
-            Commit prediction
-          </button>
-        )}
-        <p className="small commit-said">
-          It cannot be changed afterwards.
-          <button type="button" className="button plain" onClick={() => skip(workshop)}>
-            Skip the prediction
-          </button>
-        </p>
-      </div>
+        </div>
+      ) : (
+        <div className="commit">
+          <div className="one-row">
+            {oneByOne && (
+              <button type="button" className="button" onClick={() => setSecond(false)}>
+                <Icon name="back" size={16} />
+                <span className="unseen">Back to the answer</span>
+              </button>
+            )}
+            <button
+              key="commit"
+              type="button"
+              className="button main"
+              onClick={() => isAnswered() && commit(workshop)}
+            >
+              Commit prediction
+            </button>
+          </div>
+          <div className="commit-said small">
+            It cannot be changed afterwards.
+            {!oneByOne && <Skip />}
+          </div>
+        </div>
+      )}
     </form>
   )
 }

@@ -32,7 +32,7 @@ function Steps({ phase, counts }: StepsProps) {
       {steps.map(({ name }, i) => (
         <li key={name} aria-current={i === now ? 'step' : undefined}>
           {i < now ? <Icon name="check" size={16} /> : <span className="number">{i + 1}</span>}
-          {name}
+          <span className="step-name">{name}</span>
           {i < now && <span className="unseen">, done</span>}
         </li>
       ))}
@@ -56,16 +56,17 @@ const useNarrow = (): boolean =>
 /** A new step or question begins at its top, and is read from its heading on. */
 function useStepInView(step: string) {
   const sheet = useRef<HTMLDivElement>(null)
-  const last = useRef<string | null>(null)
+  const last = useRef('')
   useEffect(() => {
     const before = last.current
     last.current = step
-    if (before === null || before === step) return
+    if (!before || before === step) return
     const heading = sheet.current?.querySelector('h2')
     heading?.setAttribute('tabindex', '-1')
     heading?.focus({ preventScroll: true })
-    sheet.current?.scrollIntoView({ block: 'nearest' })
     sheet.current?.parentElement?.scrollTo(0, 0)
+    // on a phone the page scrolls, and stage and tape belong to what is read
+    globalThis.scrollTo(0, 0)
   }, [step])
   return sheet
 }
@@ -89,10 +90,12 @@ export function PredictionSheet() {
   const sheet = useStepInView(question ? `${began} ${phase}` : '')
   return (
     <div className="prediction-sheet" ref={sheet} data-phase={phase}>
-      <SourceChooser />
+      <div className="sheet-top">
+        <SourceChooser />
+        {question && <Steps phase={phase} counts={question.trial !== null} />}
+      </div>
       {question ? (
         <>
-          <Steps phase={phase} counts={question.trial !== null} />
           {phase === 'predict' && <PredictStep key={began} question={question} oneByOne={oneByOne} />}
           {phase === 'count' && question.trial && (
             <CountStep question={question} trial={question.trial} onCompare={() => compare(workshop)} />

@@ -45,12 +45,13 @@ function CountPad({ counted, pad }: CountPadProps) {
       </button>
       <button
         type="button"
-        className="button plain"
+        className="button icon"
+        title="Take back the last one"
         aria-disabled={!tapped}
         onClick={() => exercise.setState(withoutLastTap, true)}
       >
         <Icon name="undo" />
-        Take back the last one
+        <span className="unseen">Take back the last one</span>
       </button>
     </section>
   )
@@ -97,7 +98,10 @@ function SingleTurns({ counted, sense, run }: SingleTurnsProps) {
     <div className="turns-row">
       <button type="button" className="button" onClick={() => run.turn(-sense * turns)}>
         <Icon name="back" size={16} />
-        {name} back
+        <span>
+          {name}
+          <span className="unseen"> back</span>
+        </span>
       </button>
       <button type="button" className="button" onClick={() => run.turn(sense * turns)}>
         {name}

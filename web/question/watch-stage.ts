@@ -17,7 +17,7 @@ interface Seen {
 
 const SIGHTS: Readonly<Record<Sight, Seen>> = {
   marks: { view: 'gears' },
-  teeth: { view: 'mesh' },
+  teeth: { view: 'top' },
   'worm bearings': { view: 'worm' },
   underside: { view: 'brushes' },
   motor: { view: 'motor' },
