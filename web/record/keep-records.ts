@@ -9,6 +9,8 @@ import { type ReadRecords, keptText, merged, readRecords } from './records-file.
 
 export const RECORDS_KEY = 'counterturn.records'
 export const DAMAGED_KEY = 'counterturn.records.damaged'
+/** What practice draws its numbers from: one for each browser, so it goes with the record. */
+const PRACTICE_KEY = 'counterturn.practice'
 
 const REASONS = {
   missing:
@@ -120,8 +122,7 @@ export function eraseRecords(
   keeper: ErasableKeeper | null = browserKeeper(),
 ): boolean {
   try {
-    keeper?.removeItem(RECORDS_KEY)
-    keeper?.removeItem(DAMAGED_KEY)
+    for (const key of [RECORDS_KEY, DAMAGED_KEY, PRACTICE_KEY]) keeper?.removeItem(key)
   } catch {
     return false
   }

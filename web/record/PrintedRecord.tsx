@@ -1,0 +1,82 @@
+/** The summary on paper: what is settled, what is open, how sure and how often right. No marks are added up. */
+import { useEffect, useRef } from 'react'
+import { createPortal } from 'react-dom'
+import { useStore } from 'zustand'
+import { useWorkshop } from '../frame/workshop.ts'
+import '../models/printed-page.css'
+import { CalibrationTable } from './Calibration.tsx'
+import { calibrationOf } from './calibration.ts'
+import { lookAgain, progressOf } from './progress.ts'
+import { familyTitle } from './record-words.ts'
+import { StandingSign, VerdictSigns } from './signs.tsx'
+import './record.css'
+
+interface PrintedRecordProps {
+  readonly onDone: () => void
+}
+
+export function PrintedRecord({ onDone }: PrintedRecordProps) {
+  const asked = useRef(false)
+  useEffect(() => {
+    window.addEventListener('afterprint', onDone)
+    const timer = setTimeout(() => {
+      if (asked.current) return
+      asked.current = true
+      window.print()
+    })
+    return () => {
+      clearTimeout(timer)
+      window.removeEventListener('afterprint', onDone)
+    }
+  }, [onDone])
+  return createPortal(<Summary />, document.body)
+}
+
+export function Summary() {
+  const { records } = useWorkshop()
+  const { answered, nickname } = useStore(records.store)
+  const again = lookAgain(answered)
+  const met = progressOf(answered).filter(({ standing }) => standing !== 'not met yet')
+  const days = [answered[0]?.time, answered.at(-1)?.time].map((time) => time?.slice(0, 10) ?? '')
+  return (
+    <div className="printed" lang="en">
+      <section className="printed-page">
+        <header>
+          <h1>My record{nickname && `, ${nickname}`}</h1>
+          <p>
+            {days[0]} to {days[1]}
+          </p>
+        </header>
+        <h2>Kinds of question</h2>
+        <ul className="record-progress">
+          {met.map(({ family, title, standing, last }) => (
+            <li key={family}>
+              <StandingSign standing={standing} />
+              <span>{title}</span>
+              <VerdictSigns verdicts={last} />
+              <span>{standing}</span>
+            </li>
+          ))}
+        </ul>
+        <p>
+          A tick is right, a ring is not yet, a line is no prediction. Three right in a row settle a kind.
+        </p>
+        <h2>How sure, how often right</h2>
+        <CalibrationTable levels={calibrationOf(answered)} />
+        {again.length > 0 && (
+          <>
+            <h2>Look at again</h2>
+            <ul className="record-printed-again">
+              {again.map((each) => (
+                <li key={each.id}>
+                  {familyTitle(each)}
+                  {each.sureness !== null && ` (sure ${each.sureness})`}
+                </li>
+              ))}
+            </ul>
+          </>
+        )}
+      </section>
+    </div>
+  )
+}
