@@ -65,12 +65,11 @@ function useBackAtPointers(z1: number, z2: number): boolean {
 }
 
 export function Caption() {
-  const { view } = useWorkshop()
-  const { records } = useWorkshop()
+  const workshop = useWorkshop()
   const z1 = useMachine((machine) => machine.gearing.wormStarts)
   const z2 = useMachine((machine) => machine.gearing.wheelTeeth)
   const large = useView((view) => view.large)
-  const predicted = useStore(records.store, ({ answered }) => answered.length > 0)
+  const predicted = useStore(workshop.records.store, ({ answered }) => answered.length > 0)
   const back = useBackAtPointers(z1, z2)
   const [into, out] = ratioHeadline(z1, z2)
   return (
@@ -92,7 +91,11 @@ export function Caption() {
                 Predict it first
               </a>
             )}
-            <button type="button" className="button" onClick={() => view.setState({ sheet: 'lessons' })}>
+            <button
+              type="button"
+              className="button"
+              onClick={() => workshop.view.setState({ sheet: 'lessons' })}
+            >
               Lessons
             </button>
           </p>

@@ -38,8 +38,9 @@ export function useWalkingKeys(
       const by = STEPS[event.key]
       const near = event.target instanceof Node && section?.current?.contains(event.target)
       if (lit === null || by === undefined || typing(event.target)) return
+      const remote = event.key.startsWith('Page')
       // A lesson has the remote while it is open, and walks the light itself.
-      if (!near && (!event.key.startsWith('Page') || workshop.lesson.getState().lesson)) return
+      if (remote ? workshop.lesson.getState().lesson : !near) return
       event.preventDefault()
       event.stopPropagation()
       const stops = way.map(({ stop }) => stop)

@@ -15,6 +15,20 @@ import { READY_LESSONS } from './ready-lessons.ts'
 import '../file/machine-sheet.css'
 import './lesson.css'
 
+const WAYS = { lead: 'leading a room', alone: 'alone' } as const
+
+interface WayProps {
+  readonly words: string
+  readonly name: string
+  readonly onOpen: () => void
+}
+
+const Way = ({ words, name, onOpen }: WayProps) => (
+  <button type="button" className="button" aria-label={`${words}: ${name}`} onClick={onOpen}>
+    {words}
+  </button>
+)
+
 interface LessonRowProps {
   readonly lesson: Lesson
   readonly builtIn: boolean
@@ -32,19 +46,14 @@ function LessonRow({ lesson, builtIn, place }: LessonRowProps) {
       <p>{summary}</p>
       <p className="small">{lengthWords(lesson)}</p>
       <div className="lesson-ways">
-        <button type="button" className="button" onClick={() => open('lead')}>
-          Lead a room<span className="unseen">: {name}</span>
-        </button>
-        <button type="button" className="button" onClick={() => open('alone')}>
-          Work through it alone<span className="unseen">: {name}</span>
-        </button>
+        <Way words="Lead a room" name={name} onOpen={() => open('lead')} />
+        <Way words="Work through it alone" name={name} onOpen={() => open('alone')} />
         {mine && mine.seen.length > 1 && (
-          <button type="button" className="button" onClick={() => openLesson(workshop, mine.lesson, mine)}>
-            Go on at topic {mine.beat + 1} of {beats.length}
-            <span className="unseen">
-              {mine.mode === 'lead' ? ', leading a room' : ', alone'}: {name}
-            </span>
-          </button>
+          <Way
+            words={`Go on at topic ${mine.beat + 1} of ${beats.length}, ${WAYS[mine.mode]}`}
+            name={name}
+            onOpen={() => openLesson(workshop, mine.lesson, mine)}
+          />
         )}
       </div>
     </li>
