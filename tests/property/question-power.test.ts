@@ -52,11 +52,14 @@ function workOfTurn({
 }
 
 test('the work of a wheel turn, over its time, is the power that is asked for', () => {
+  const seen = new Set<number>()
   for (const { question, given } of questionsOf('power-shaft')) {
     const { T, n, wheels } = given as { T: number; n: number; wheels: number }
     const [work, time] = workOfTurn({ T, n })
     relativelyNear(numberAnswer(question), (work / time) * wheels, ROUNDING)
+    seen.add(wheels)
   }
+  expect(seen).toEqual(new Set([1, 2]))
 })
 
 type Chain = {
