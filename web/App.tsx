@@ -20,6 +20,7 @@ import {
   DesignSheet,
   ForceArrowsFeed,
   LessonCard,
+  LessonStart,
   PartCard,
   PredictionSheet,
   SparkFeed,
@@ -98,6 +99,7 @@ export function App({ autosave, opened }: AppProps) {
   }, [ready])
   useEffect(() => setCuts(workshop.frame, reducedMotion), [workshop, reducedMotion])
   const asking = way === 'predict'
+  const linked = useStore(workshop.linked, ({ lesson }) => lesson !== null)
   const wide = useView((view) => view.panelWide && view.panel !== 'none')
   const forces = useView(({ gearSigns }) => gearSigns.forces)
   const sparks = useView((view) => view.sparks)
@@ -117,6 +119,7 @@ export function App({ autosave, opened }: AppProps) {
       <RightOfStage way={way} />
       <Suspense>{forces && !covered && <ForceArrowsFeed />}</Suspense>
       <Suspense>{ready && sparks && <SparkFeed />}</Suspense>
+      <Suspense>{linked && <LessonStart />}</Suspense>
       <SpokenSummary />
       <Sheets />
       <FileDesk key={last.nonce} autosave={autosave} first={last.outcome} />

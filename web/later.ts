@@ -16,6 +16,7 @@ const loaders = {
   lessonCard: () => import('./lesson/LessonCard.tsx'),
   topics: () => import('./lesson/TopicStepper.tsx'),
   lessons: () => import('./lesson/LessonsSheet.tsx'),
+  lessonStart: () => import('./lesson/LessonStart.tsx'),
   editor: () => import('./lesson/EditorSheet.tsx'),
   worksheet: () => import('./worksheet/WorksheetSheet.tsx'),
   record: () => import('./record/RecordSheet.tsx'),
@@ -72,6 +73,7 @@ export const StageNote = lazy(async () => ({ default: (await loaders.note()).Sta
 export const KeysSheet = lazy(async () => ({ default: (await loaders.keys()).KeysSheet }))
 export const LessonCard = lazy(async () => ({ default: (await loaders.lessonCard()).LessonCard }))
 export const TopicStepper = lazy(async () => ({ default: (await loaders.topics()).TopicStepper }))
+export const LessonStart = lazy(async () => ({ default: (await loaders.lessonStart()).LessonStart }))
 export const LessonsSheet = lazy(async () => ({ default: (await loaders.lessons()).LessonsSheet }))
 export const EditorSheet = lazy(async () => ({ default: (await loaders.editor()).EditorSheet }))
 export const WorksheetSheet = lazy(async () => ({ default: (await loaders.worksheet()).WorksheetSheet }))

@@ -88,7 +88,7 @@ function NextButtons(props: StepProps) {
           Another like it
         </button>
       )}
-      {last && <p className="small">That was the last of {set.items.length}.</p>}
+      {last && <p className="small">That was the last question.</p>}
     </>
   )
 }

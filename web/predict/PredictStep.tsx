@@ -10,6 +10,9 @@ import { SurenessField } from '../question/SurenessField.tsx'
 import { missingAnswer } from '../question/answer-words.ts'
 import { commit, skip } from './session.ts'
 
+/** Questions of more characters are set smaller, so that the answer stays in sight. */
+const LONG = 110
+
 /** Where the flag stands on the tape for what is typed */
 const FLAG_HINT = 'Or drag the flag along the tape.'
 
@@ -63,7 +66,9 @@ export function PredictStep({ question, oneByOne }: PredictStepProps) {
       }}
     >
       <div>
-        <h2 id={headingId}>{question.text}</h2>
+        <h2 id={headingId} data-long={question.text.length > LONG}>
+          {question.text}
+        </h2>
         {answering && (
           <AnswerField
             question={question}
