@@ -7,7 +7,9 @@ const TOP = 12
 const HEIGHT = 168
 const BAND = 40
 const TICKS = [0, 0.5, 1]
-const COLUMN = (WIDTH - LEFT) / 3
+/** Room for the count beside the last point */
+const RIGHT = 16
+const COLUMN = (WIDTH - LEFT - RIGHT) / 3
 
 const heightOf = (share: number): number => TOP + HEIGHT * (1 - share)
 const middleOf = (place: number): number => LEFT + COLUMN * (place + 0.5)

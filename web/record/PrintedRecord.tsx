@@ -32,20 +32,24 @@ export function PrintedRecord({ onDone }: PrintedRecordProps) {
   return createPortal(<Summary />, document.body)
 }
 
+/** '2026-05-04', '2026-05-04 to 2026-06-01' */
+function daysText(first: string, last: string): string {
+  const [from, to] = [first.slice(0, 10), last.slice(0, 10)]
+  return from === to ? from : `${from} to ${to}`
+}
+
 export function Summary() {
   const { records } = useWorkshop()
   const { answered, nickname } = useStore(records.store)
   const again = lookAgain(answered)
   const met = progressOf(answered).filter(({ standing }) => standing !== 'not met yet')
-  const days = [answered[0]?.time, answered.at(-1)?.time].map((time) => time?.slice(0, 10) ?? '')
+  const days = daysText(answered[0]?.time ?? '', answered.at(-1)?.time ?? '')
   return (
     <div className="printed" lang="en">
       <section className="printed-page">
         <header>
           <h1>My record{nickname && `, ${nickname}`}</h1>
-          <p>
-            {days[0]} to {days[1]}
-          </p>
+          <p>{days}</p>
         </header>
         <h2>Kinds of question</h2>
         <ul className="record-progress">

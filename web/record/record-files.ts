@@ -82,6 +82,6 @@ export async function takeInFile({ store }: RecordStore, file: ReadableFile): Pr
   store.setState({ answered: after })
   const added = after.length - before.length
   const known = answered.length - added
-  const rest = known > 0 ? `; ${known} of it ${known === 1 ? 'was' : 'were'} there already` : ''
+  const rest = known > 0 ? `; ${known} of them ${known === 1 ? 'was' : 'were'} there already` : ''
   return { outcome: `${counted(added)} taken in from ${file.name}${rest}.`, problems }
 }
