@@ -1,9 +1,57 @@
+/** The sheet in which a lesson is written, and the band that leads back to it while a stage is arranged. */
+import { useCallback, useState } from 'react'
+import { DEMO_MACHINES } from '../file/demo-machines.ts'
+import { browserKeeper } from '../file/storage.ts'
+import { useView, useWorkshop } from '../frame/workshop.ts'
 import { SheetDialog } from '../instrument/SheetDialog.tsx'
+import type { Beat } from '../store/lesson.ts'
+import { Editor } from './Editor.tsx'
+import { EditorStrip } from './EditorStrip.tsx'
+import { arrange, endArranging } from './arrange.ts'
+import { stageOf } from './beat-stage.ts'
+import { plainBeatStage, withBeat } from './edit-lesson.ts'
+import { DraftProvider } from './editor-context.ts'
+import { createDraft } from './editor-draft.ts'
 
 export function EditorSheet() {
+  const workshop = useWorkshop()
+  const [draft] = useState(() => createDraft(browserKeeper(), plainBeatStage(DEMO_MACHINES[0].id)))
+  const [done, setDone] = useState('')
+  const [arranged, setArranged] = useState<string | null>(null)
+  const closed = useView((view) => view.sheet === 'none')
+  const end = useCallback(() => setArranged(null), [])
+  const show = (beat: Beat) => {
+    arrange(workshop, beat)
+    setArranged(beat.id)
+  }
+  const { lesson } = draft.store.getState()
+  const place = lesson?.beats.findIndex(({ id }) => id === arranged) ?? -1
+  const beat = lesson?.beats[place]
+  const back = (said: string) => {
+    setDone(said)
+    endArranging(workshop)
+    setArranged(null)
+    workshop.view.setState({ sheet: 'editor' })
+  }
+  const take = () => {
+    if (!beat) return
+    const { walk } = beat.stage
+    draft.edit(withBeat(place, { stage: { ...stageOf(workshop), walk } }))
+    back(`The stage as it was belongs to topic ${place + 1}.`)
+  }
   return (
-    <SheetDialog sheet="editor" title="Lesson editor" wide>
-      <p>Loading</p>
-    </SheetDialog>
+    <DraftProvider value={draft}>
+      <SheetDialog sheet="editor" title="Lesson editor" wide>
+        <Editor done={done} say={setDone} onShow={show} />
+      </SheetDialog>
+      {closed && beat && (
+        <EditorStrip
+          topic={`topic ${place + 1}, ${beat.title}`}
+          onTake={take}
+          onBack={() => back('')}
+          onEnd={end}
+        />
+      )}
+    </DraftProvider>
   )
 }

@@ -48,6 +48,12 @@ export function idFrom(name: string): string {
   return id === '' ? 'my-lesson' : id
 }
 
+/** The id of a lesson of one's own, which is none of those that come with the program. */
+export function ownId(name: string, ready: readonly Lesson[]): string {
+  const id = idFrom(name)
+  return ready.some((each) => each.id === id) ? `${id.slice(0, 36)}-own` : id
+}
+
 /** A lesson of one's own that begins as another one. */
 export const copyOf = (lesson: Lesson, seed: string): Lesson => {
   const name = `${lesson.name.slice(0, 60)}, copy`

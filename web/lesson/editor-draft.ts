@@ -28,6 +28,12 @@ const firstId = (lesson: Lesson | null): string => lesson?.beats[0]?.id ?? ''
 const selectedIn = (lesson: Lesson, selected: string): string =>
   lesson.beats.some(({ id }) => id === selected) ? selected : firstId(lesson)
 
+/** What comes back is looked at: a beat that was not there before, else the one that was selected. */
+function selectedBack(back: Lesson, from: Lesson, selected: string): string {
+  const came = back.beats.find(({ id }) => !from.beats.some((beat) => beat.id === id))
+  return came?.id ?? selectedIn(back, selected)
+}
+
 export function createDraft(keeper: Keeper | null, stage: BeatStage) {
   const text = kept(keeper, DRAFT_KEY)
   const lesson = text === null ? null : restored(text, stage)
@@ -77,7 +83,7 @@ export function createDraft(keeper: Keeper | null, stage: BeatStage) {
           past: last.past.slice(0, -1),
           future,
           field: '',
-          selected: selectedIn(back, last.selected),
+          selected: selectedBack(back, last.lesson, last.selected),
         }
       }),
     redo: () =>
@@ -89,7 +95,7 @@ export function createDraft(keeper: Keeper | null, stage: BeatStage) {
           past: [...last.past, last.lesson],
           future,
           field: '',
-          selected: selectedIn(on, last.selected),
+          selected: selectedBack(on, last.lesson, last.selected),
         }
       }),
   }

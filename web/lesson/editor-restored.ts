@@ -29,13 +29,20 @@ const texts = (value: readonly unknown[]): string[] => value.filter((each) => ty
 const groups = <T extends object>(value: readonly unknown[], plain: T): T[] =>
   value.filter(isGroup).map((each) => merged(plain, each))
 
+const parameters = (given: object): Record<string, number | string> =>
+  Object.fromEntries(
+    Object.entries(given).flatMap(([name, value]: [string, unknown]) =>
+      typeof value === 'number' || typeof value === 'string' ? [[name, value]] : [],
+    ),
+  )
+
 /** [] where a question of this kind has no form any more. */
 function question(value: unknown): BeatQuestion[] {
   if (!isGroup(value)) return []
   const family = ownValue(value, 'family')
   if (typeof family === 'string') {
     const given = ownValue(value, 'given')
-    if (isGroup(given)) return [{ family, given: given as Record<string, number | string> }]
+    if (isGroup(given)) return [{ family, given: parameters(given) }]
     return [merged({ family, index: 0, level: 1 as const }, value)]
   }
   if (ownValue(value, 'answer') !== undefined) {

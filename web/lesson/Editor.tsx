@@ -1,0 +1,191 @@
+/** The editor itself: topics on the left, the chosen one on the right, what is wrong above both. */
+import { useDeferredValue, useId, useMemo, useState } from 'react'
+import type { Problem } from '../../sim/machine/problem.ts'
+import { DEMO_MACHINES } from '../file/demo-machines.ts'
+import { saveFile } from '../file/save-file.ts'
+import { OpenProblems, type Outcome } from '../file/OpenProblems.tsx'
+import { useWorkshop } from '../frame/workshop.ts'
+import { Problems } from '../instrument/Problems.tsx'
+import type { Beat, Lesson } from '../store/lesson.ts'
+import { EditorBar } from './EditorBar.tsx'
+import { TextField } from './EditorFields.tsx'
+import { OpenButton, StartButtons } from './EditorStart.tsx'
+import { EditorTopic } from './EditorTopic.tsx'
+import { EditorTopics } from './EditorTopics.tsx'
+import { plainBeatStage, ownId } from './edit-lesson.ts'
+import { useDraft, useDraftStore } from './editor-context.ts'
+import { restored } from './editor-restored.ts'
+import { beatOfPath, placeOf } from './editor-words.ts'
+import { checkLessonFile, printLesson } from './lesson-file.ts'
+import { readLessonFile } from './open-lesson-file.ts'
+import { openLesson } from './play.ts'
+import { READY_LESSONS } from './ready-lessons.ts'
+import '../file/machine-sheet.css'
+import './editor.css'
+
+const NO_PROBLEMS: readonly Problem[] = []
+
+/** Opens a file into the draft; one that is not a whole lesson is opened as far as it can be mended. */
+function useOpening(say: (done: string) => void) {
+  const draft = useDraftStore()
+  const [outcome, setOutcome] = useState<Outcome | null>(null)
+  const start = (lesson: Lesson) => {
+    const before = draft.store.getState().lesson
+    setOutcome(null)
+    draft.replace(lesson)
+    say(`“${lesson.name}” is open.${before ? ` Undo brings “${before.name}” back.` : ''}`)
+  }
+  const open = async (file: File) => {
+    const { lesson, problems } = await readLessonFile(file)
+    if (lesson) {
+      start(lesson)
+      return
+    }
+    const mended = restored(await file.text().catch(() => ''), plainBeatStage(DEMO_MACHINES[0].id))
+    if (mended) draft.replace(mended)
+    const came = mended ? 'was opened as far as it has a form; mend it here' : 'could not be read as a lesson'
+    setOutcome({ outcome: `${file.name} ${came}.`, problems })
+  }
+  return { outcome, start, open }
+}
+
+function LessonFields({ lesson }: { readonly lesson: Lesson }) {
+  const draft = useDraftStore()
+  const write = (change: Partial<Lesson>, field: string) =>
+    draft.edit((last) => ({ ...last, ...change }), field)
+  return (
+    <div className="editor-lesson">
+      <TextField
+        label="Name of the lesson"
+        value={lesson.name}
+        most={80}
+        onChange={(name) => write({ name, id: ownId(name, READY_LESSONS) }, 'lesson name')}
+      />
+      <details className="editor-about">
+        <summary>Summary and seed</summary>
+        <div>
+          <TextField
+            label="What it is about"
+            value={lesson.summary}
+            most={300}
+            rows={2}
+            onChange={(summary) => write({ summary }, 'lesson summary')}
+          />
+          <TextField
+            label="Seed of drawn questions"
+            value={lesson.seed}
+            most={40}
+            hint="The same seed asks every class the same."
+            onChange={(seed) => write({ seed }, 'lesson seed')}
+          />
+        </div>
+      </details>
+    </div>
+  )
+}
+
+interface WritingProps {
+  readonly lesson: Lesson
+  readonly done: string
+  readonly say: (done: string) => void
+  readonly onShow: (beat: Beat) => void
+  readonly opening: ReturnType<typeof useOpening>
+}
+
+function Writing({ lesson, done, say, onShow, opening }: WritingProps) {
+  const draft = useDraftStore()
+  const workshop = useWorkshop()
+  const selected = useDraft((now) => now.selected)
+  const [onList, setOnList] = useState(true)
+  const checked = useDeferredValue(lesson)
+  const problems = useMemo(
+    () => checkLessonFile(checked).problems.filter(({ severity }) => severity === 'error'),
+    [checked],
+  )
+  const titleId = useId()
+  const place = Math.max(
+    0,
+    lesson.beats.findIndex(({ id }) => id === selected),
+  )
+  const beat = lesson.beats[place]
+  const whole = () => {
+    const faults = checkLessonFile(lesson).problems.filter(({ severity }) => severity === 'error')
+    if (faults.length > 0) say('First mend what is listed above.')
+    return faults.length === 0
+  }
+  const save = () => {
+    if (!whole()) return
+    saveFile(`${lesson.id}.json`, 'application/json', printLesson(lesson))
+    say(`Saved as ${lesson.id}.json.`)
+  }
+  const lead = () => {
+    if (whole()) openLesson(workshop, lesson, { builtIn: false, mode: 'lead', beat: place })
+  }
+  const goTo = (path: string) => {
+    const at = beatOfPath(path)
+    const to = at === null ? undefined : lesson.beats[at]
+    if (to) draft.select(to.id)
+    setOnList(!to)
+  }
+  return (
+    <div className="editor" data-pane={onList ? 'list' : 'topic'}>
+      <EditorBar
+        hasErrors={problems.length > 0}
+        done={done}
+        onStart={opening.start}
+        onFile={(file) => void opening.open(file)}
+        onSave={save}
+        onLead={lead}
+      />
+      <div role="status">{opening.outcome && <OpenProblems {...opening.outcome} />}</div>
+      {problems.length > 0 && (
+        <section className="editor-problems" aria-labelledby={titleId}>
+          <h3 id={titleId}>
+            {problems.length} {problems.length === 1 ? 'thing' : 'things'} to mend before it can be saved or
+            led
+          </h3>
+          <Problems problems={problems} labelOf={placeOf} onGoTo={goTo} />
+        </section>
+      )}
+      <div className="editor-panes">
+        <div className="editor-list">
+          <LessonFields lesson={lesson} />
+          <EditorTopics lesson={lesson} say={say} onOpen={() => setOnList(false)} />
+        </div>
+        <EditorTopic
+          lesson={lesson}
+          place={place}
+          problems={checked === lesson ? problems : NO_PROBLEMS}
+          say={say}
+          onShow={() => beat && onShow(beat)}
+          onList={() => setOnList(true)}
+        />
+      </div>
+    </div>
+  )
+}
+
+interface EditorProps {
+  readonly done: string
+  readonly say: (done: string) => void
+  readonly onShow: (beat: Beat) => void
+}
+
+export function Editor({ done, say, onShow }: EditorProps) {
+  const lesson = useDraft((now) => now.lesson)
+  const opening = useOpening(say)
+  if (lesson) return <Writing lesson={lesson} done={done} say={say} onShow={onShow} opening={opening} />
+  return (
+    <div className="editor-start">
+      <p>
+        A lesson is a row of topics. Each has a stage, a sentence, and questions if you like. Begin with one
+        of these; it is kept in this browser as you write.
+      </p>
+      <div className="editor-buttons">
+        <StartButtons onStart={opening.start} />
+        <OpenButton onFile={(file) => void opening.open(file)} />
+      </div>
+      <div role="status">{opening.outcome && <OpenProblems {...opening.outcome} />}</div>
+    </div>
+  )
+}
