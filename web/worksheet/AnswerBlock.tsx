@@ -8,7 +8,7 @@ export function AnswerBlock({ lines, place }: { readonly lines: AnswerLines; rea
       <div>
         <p>{text}</p>
         <p>
-          <b className="ws-right">{answer}</b>
+          <b>Answer: {answer}.</b>
           {working !== '' && <> Working: {working}</>}
         </p>
         {slips.length > 0 && (

@@ -31,8 +31,11 @@ function numberLines(ask: AskNumber): Pick<AnswerLines, 'answer' | 'slips'> {
   }
 }
 
+/** Without the full stop of an option that is a sentence: more follows it here. */
+const sentence = (text: string): string => text.replace(/\.$/, '')
+
 function choiceLines({ options, answer, slips }: AskChoice): Pick<AnswerLines, 'answer' | 'slips'> {
-  const textOf = (id: string) => options.find((option) => option.id === id)?.text ?? id
+  const textOf = (id: string) => sentence(options.find((option) => option.id === id)?.text ?? id)
   return {
     answer: textOf(answer),
     slips: slips.map(({ option, sentence }) => ({ value: textOf(option), sentence })),
@@ -54,7 +57,8 @@ export function answerLines({ text, ask, working }: Question): AnswerLines {
     case 'choice':
       return { text, working, ...choiceLines(ask) }
     case 'order':
-      return { text, working, ...orderLines(ask) }
+      // the order is its own working
+      return { text, working: '', ...orderLines(ask) }
     case 'words':
       return { text, working, answer: 'No one answer: what counts is the reason', slips: [] }
   }
@@ -63,6 +67,6 @@ export function answerLines({ text, ask, working }: Question): AnswerLines {
 /** The same, line by line, as it takes room on a page. */
 export const linesTaken = ({ text, answer, working, slips }: AnswerLines): readonly string[] => [
   text,
-  `${answer} Working: ${working}`,
+  `Answer: ${answer}. Working: ${working}`,
   ...slips.map(({ value, sentence }) => `${value}: ${sentence}`),
 ]

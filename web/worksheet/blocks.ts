@@ -94,7 +94,7 @@ export const SAFETY_HEIGHT = 32
 /** The lines of an answer, as they are told: see answer-lines.ts. */
 export function answerHeight(lines: readonly string[], { width }: Size): number {
   const signs = ANSWER_SIGNS_PER_MM * (width - 10)
-  return GAP + lines.reduce((sum, line) => sum + ANSWER_LINE * linesOf(line, signs), 0)
+  return GAP + 1 + lines.reduce((sum, line) => sum + ANSWER_LINE * linesOf(line, signs), 0)
 }
 
 export const answerFilling = ({ height }: Size): Filling => ({
