@@ -39,7 +39,6 @@ const TURNS: Readonly<Record<string, string>> = {
   'wheel-only': 'The worm takes room too: add its diameter.',
   'not-extra': 'That is the whole count at the faster setting.',
   'no-60': 'Per minute became per second: divide by 60.',
-  product: 'Multiplied where the two must be compared or divided.',
   'tooth-return:product': 'Only in the worst case; here they meet sooner.',
   'ratio-rounded': 'It must be whole turns of both at once.',
   'all-teeth': 'Worm and wheel meet again sooner: look for a common factor.',
@@ -60,8 +59,6 @@ const TURNS: Readonly<Record<string, string>> = {
 const FORCES: Readonly<Record<string, string>> = {
   'torque-total:inverted': 'The wheel turns slower, so its torque is the larger one.',
   'torque-each:inverted': 'The wheel turns slower, so its torque is the larger one.',
-  'torque-lossy:inverted': 'The wheel turns slower, so its torque is the larger one.',
-  'torque-uneven:inverted': 'The wheel turns slower, so its torque is the larger one.',
   'back-torque:inverted': 'The wheel turns slower, so its torque is the larger one.',
   'back-torque:times-eff': 'The wheel must give more than without losses: divide.',
   'torque-motor:inverted': 'The motor needs the smaller torque.',

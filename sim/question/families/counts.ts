@@ -26,9 +26,6 @@ export const teethText = (teeth: number): string => counted(teeth, 'tooth', 'tee
 export const pairText = ({ z1, z2 }: Pair): string =>
   `The worm has ${startsText(z1)}, each wheel ${teethText(z2)}.`
 
-/** The first letter of a sentence that begins with a word of its own. */
-export const sentenceCase = (sentence: string): string => sentence.charAt(0).toUpperCase() + sentence.slice(1)
-
 /** Teeth that many numbers divide, and teeth that few do */
 const ROUND_TEETH = [12, 15, 16, 18, 20, 24, 30, 36, 40]
 const ODD_TEETH = [21, 22, 25, 27, 28, 31, 33, 35, 37]

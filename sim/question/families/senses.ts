@@ -5,7 +5,6 @@
  */
 import { wheelSense } from '../../gear/wheel-motion.ts'
 import type { ChoiceFamily, Family, StageGearing } from '../family.ts'
-import { sentenceCase } from './counts.ts'
 
 type Sense = 'clockwise' | 'anticlockwise'
 
@@ -17,6 +16,8 @@ type Worm = {
 type Viewed = Worm & { readonly wheel: 'left' | 'right'; readonly view: 'above' | 'below' }
 
 const SENSES_OF_TURNING: readonly Sense[] = ['clockwise', 'anticlockwise']
+
+const sentenceCase = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1)
 
 const other = (sense: Sense): Sense => (sense === 'clockwise' ? 'anticlockwise' : 'clockwise')
 const senseText = (about: number): Sense => (about > 0 ? 'anticlockwise' : 'clockwise')

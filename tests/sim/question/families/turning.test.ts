@@ -49,7 +49,10 @@ describe('worked by hand', () => {
   })
 })
 
-/** Screw kinematics: F. L. Litvin and A. Fuentes, Gear Geometry and Applied Theory, 2nd ed. (Cambridge, 2004) */
+/**
+ * Derived from the sign rule of the screw parameter, F. L. Litvin and A. Fuentes, Gear Geometry and Applied Theory,
+ * 2nd ed. (Cambridge, 2004).
+ */
 describe('2 starts, 30 teeth, right-hand, the worm at 100 rad/s about +z', () => {
   const worm = { hand: 'right', sense: 'anticlockwise', from: 'front' }
 
