@@ -20,13 +20,15 @@ const fetchStageEarly: Plugin = {
   name: 'fetch-stage-early',
   transformIndexHtml: {
     order: 'post',
-    handler: (_html, { bundle }) => {
+    handler: (_html, { bundle, path }) => {
+      // the presenter window has no stage
+      if (path !== '/index.html') return []
       const chunks = Object.values(bundle ?? {}).filter((file) => file.type === 'chunk')
       const namesOf = (which: (chunk: Rolldown.OutputChunk) => boolean) =>
         chunks.filter(which).map(({ fileName }) => fileName)
       const asked = withImports(
         chunks,
-        namesOf(({ isEntry }) => isEntry),
+        namesOf(({ isEntry, name }) => isEntry && name === 'index'),
       )
       const stage = withImports(
         chunks,
@@ -71,6 +73,7 @@ export default defineConfig({
   plugins: [react(), leaveOutShaders, fetchStageEarly],
   build: {
     outDir: '../dist',
+    rolldownOptions: { input: ['web/index.html', 'web/presenter.html'] },
     emptyOutDir: true,
     target: 'es2022',
     modulePreload: {

@@ -1,0 +1,33 @@
+/** A short tick, as of a clock: to hear whether the room hears it. */
+import type { Sound } from './message.ts'
+
+/** Pitch, loudness and length: high enough for small loudspeakers, short as a tick. Our choice. */
+const PITCH = 1200
+const LOUDNESS = 0.4
+const SECONDS = 0.06
+
+let context: AudioContext | null = null
+
+/** Browsers play nothing on a page that was not clicked yet. */
+const WAIT_FOR_START = 300
+
+const started = (audio: AudioContext): Promise<boolean> =>
+  Promise.race([
+    audio.resume().then(() => true),
+    new Promise<boolean>((settle) => setTimeout(() => settle(false), WAIT_FOR_START)),
+  ])
+
+export async function playTick(): Promise<Sound> {
+  context ??= new AudioContext()
+  if (!(await started(context))) return 'blocked'
+  const now = context.currentTime
+  const tone = context.createOscillator()
+  const volume = context.createGain()
+  tone.frequency.value = PITCH
+  volume.gain.setValueAtTime(LOUDNESS, now)
+  volume.gain.exponentialRampToValueAtTime(0.001, now + SECONDS)
+  tone.connect(volume).connect(context.destination)
+  tone.start(now)
+  tone.stop(now + SECONDS)
+  return 'played'
+}
