@@ -7,11 +7,11 @@ import { isClose, mark, toleranceOf } from '../../sim/question/marking.ts'
 import type { AskNumber, Question, QuestionKey } from '../../sim/question/question.ts'
 
 /** Every choice of wording and of the order of reasons should have come up by then. */
-export const SEEDS = 1000
+const SEEDS = 1000
 
 const LEVELS: readonly Level[] = [1, 2, 3]
 
-export const keyOf = (family: string, seed: number, level: Level): QuestionKey => ({
+const keyOf = (family: string, seed: number, level: Level): QuestionKey => ({
   bank: BANK,
   seed: `check-${seed}`,
   family,

@@ -1,4 +1,6 @@
 import { expect, test } from 'vitest'
+import { FAMILIES } from '../../../sim/question/bank.ts'
+import { drawFrom } from '../../../sim/question/draw.ts'
 import type { Sureness } from '../../../sim/question/marking.ts'
 import { type Next, type Practised, nextFamily } from '../../../sim/question/next-family.ts'
 
@@ -114,4 +116,38 @@ test('a family that is always missed goes in turn with new ones', () => {
 test('answers to families that are not practised any more count as questions only', () => {
   expect(next('z- z+ a-3 z+ z+', ['a', 'b'])?.family).toBe('a')
   expect(next('z- z- z-', ['a'])).toMatchObject({ family: 'a', why: 'New.' })
+})
+
+/** Practises the whole bank until it is settled, right in so many of ten answers. */
+function wholePractice(rightOfTen: number): { readonly asked: readonly Next[]; readonly ended: boolean } {
+  const order = FAMILIES.map(({ name }) => name)
+  const draw = drawFrom(`right ${rightOfTen} of ten`)
+  const answers: Practised[] = []
+  const asked: Next[] = []
+  while (asked.length < 2000) {
+    const coming = nextFamily(order, answers)
+    if (!coming) return { asked, ended: true }
+    asked.push(coming)
+    answers.push({ family: coming.family, right: draw(10) < rightOfTen, sureness: null })
+  }
+  return { asked, ended: false }
+}
+
+test('the whole bank is settled after three right answers to each family, when all are right', () => {
+  const { asked, ended } = wholePractice(10)
+  expect(ended).toBe(true)
+  expect(asked).toHaveLength(3 * FAMILIES.length)
+  for (const { name } of FAMILIES) {
+    const levels = asked.filter(({ family }) => family === name).map(({ level }) => level)
+    expect(levels, name).toEqual([1, 1, 2])
+  }
+})
+
+test.each([5, 7, 9])('right in %d of ten: nothing comes twice running until it is alone', (rightOfTen) => {
+  const { asked, ended } = wholePractice(rightOfTen)
+  expect(ended).toBe(true)
+  const families = asked.map(({ family }) => family)
+  expect(new Set(families).size).toBe(FAMILIES.length)
+  const twice = families.flatMap((family, i) => (families[i - 1] === family ? i : []))
+  for (const i of twice) expect(new Set(families.slice(i)).size).toBe(1)
 })
