@@ -1,5 +1,6 @@
 /** The editor itself: topics on the left, the chosen one on the right, what is wrong above both. */
-import { useDeferredValue, useId, useMemo, useState } from 'react'
+import { useDeferredValue, useId, useMemo, useRef, useState } from 'react'
+import { flushSync } from 'react-dom'
 import type { Problem } from '../../sim/machine/problem.ts'
 import { DEMO_MACHINES } from '../file/demo-machines.ts'
 import { saveFile } from '../file/save-file.ts'
@@ -103,6 +104,11 @@ function Writing({ lesson, done, say, onShow, opening }: WritingProps) {
     [checked],
   )
   const titleId = useId()
+  const panes = useRef<HTMLDivElement>(null)
+  const show = (list: boolean) => {
+    flushSync(() => setOnList(list))
+    panes.current?.scrollIntoView({ block: 'start' })
+  }
   const place = Math.max(
     0,
     lesson.beats.findIndex(({ id }) => id === selected),
@@ -125,7 +131,7 @@ function Writing({ lesson, done, say, onShow, opening }: WritingProps) {
     const at = beatOfPath(path)
     const to = at === null ? undefined : lesson.beats[at]
     if (to) draft.select(to.id)
-    setOnList(!to)
+    show(!to)
   }
   return (
     <div className="editor" data-pane={onList ? 'list' : 'topic'}>
@@ -147,18 +153,19 @@ function Writing({ lesson, done, say, onShow, opening }: WritingProps) {
           <Problems problems={problems} labelOf={placeOf} onGoTo={goTo} />
         </section>
       )}
-      <div className="editor-panes">
+      <div className="editor-panes" ref={panes}>
         <div className="editor-list">
           <LessonFields lesson={lesson} />
-          <EditorTopics lesson={lesson} say={say} onOpen={() => setOnList(false)} />
+          <EditorTopics lesson={lesson} say={say} onOpen={() => show(false)} />
         </div>
         <EditorTopic
+          key={beat?.id}
           lesson={lesson}
           place={place}
           problems={checked === lesson ? problems : NO_PROBLEMS}
           say={say}
           onShow={() => beat && onShow(beat)}
-          onList={() => setOnList(true)}
+          onList={() => show(true)}
         />
       </div>
     </div>

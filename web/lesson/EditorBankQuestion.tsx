@@ -88,7 +88,7 @@ export function EditorBankQuestion({ question, onChange }: BankQuestionProps) {
   }
   return (
     <>
-      <div className="editor-parameters">
+      <div className="editor-parameters" data-first="wide">
         <SelectField label="Family" value={question.family} options={FAMILY_OPTIONS} onChange={choose} />
         <SelectField label="Numbers" value={drawn ? 'drawn' : 'own'} options={SOURCES} onChange={source} />
       </div>

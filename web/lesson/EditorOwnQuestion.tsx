@@ -140,21 +140,23 @@ export function EditorOwnChoice({ question, onChange }: OwnProps<OwnChoice>) {
             />
             right<span className="unseen">: option {i + 1}</span>
           </label>
-          <div className="editor-row">
+          <div className="editor-row" data-only={right === i ? 'first' : undefined}>
             <TextField
               label={`Option ${i + 1}`}
               value={option.text}
               most={LONGEST_SENTENCE}
               onChange={(text) => put(replaced(options, i, { ...option, text }), `option ${i} text`)}
             />
-            <TextField
-              label={`Said when it is chosen and wrong ${i + 1}`}
-              value={option.sentence}
-              most={LONGEST_SENTENCE}
-              onChange={(sentence) =>
-                put(replaced(options, i, { ...option, sentence }), `option ${i} sentence`)
-              }
-            />
+            {right !== i && (
+              <TextField
+                label={`Said where option ${i + 1} is chosen`}
+                value={option.sentence}
+                most={LONGEST_SENTENCE}
+                onChange={(sentence) =>
+                  put(replaced(options, i, { ...option, sentence }), `option ${i} sentence`)
+                }
+              />
+            )}
             {options.length > 2 && <Remove what={`option ${i + 1}`} onRemove={() => remove(i)} />}
           </div>
         </div>

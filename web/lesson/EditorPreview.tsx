@@ -1,6 +1,7 @@
 /** A question as it will be asked, with its answer; or what keeps it from being asked. */
 import type { Problem } from '../../sim/machine/problem.ts'
 import type { Question } from '../../sim/question/question.ts'
+import { counted } from '../../sim/question/value-text.ts'
 import { answerText } from '../question/answer-words.ts'
 import type { BeatQuestion } from '../store/lesson.ts'
 import { questionOf } from './question-of.ts'
@@ -28,10 +29,7 @@ function Asked({ question }: { readonly question: Question }) {
         </p>
       )}
       {ask.kind === 'number' && ask.slips.length > 0 && (
-        <p className="small">
-          {ask.slips.length} wrong {ask.slips.length === 1 ? 'answer is' : 'answers are'} known by the slip
-          behind {ask.slips.length === 1 ? 'it' : 'them'}.
-        </p>
+        <p className="small">{counted(ask.slips.length, 'known slip')} will be named.</p>
       )}
     </>
   )

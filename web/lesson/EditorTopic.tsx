@@ -181,7 +181,7 @@ export function EditorTopic({ lesson, place, problems, say, onShow, onList }: To
       <Times beat={beat} onChange={onChange} />
       <EditorStage beat={beat} place={place} say={say} onShow={onShow} onChange={onChange} />
       <EditorQuestions beat={beat} place={place} seed={lesson.seed} problems={problems} onChange={onChange} />
-      <Notes key={beat.id} beat={beat} onChange={onChange} />
+      <Notes beat={beat} onChange={onChange} />
       <Facts beat={beat} onChange={onChange} />
     </div>
   )

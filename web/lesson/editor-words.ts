@@ -1,15 +1,12 @@
 /** What the lesson editor says of beats, stages and problems. */
+import { counted } from '../../sim/question/value-text.ts'
 import { DEMO_MACHINES } from '../file/demo-machines.ts'
 import { panelLabel } from '../panel/panels.ts'
 import type { Beat, BeatStage } from '../store/lesson.ts'
-import { questionKind } from './edit-lesson.ts'
 
-const ASKS = { bank: 'of the bank', number: 'number', choice: 'choice', words: 'open' } as const
-
-/** "3 min, asks 2", "2 min, can be left out" */
+/** "3 min, 2 questions", "2 min, can be left out" */
 export function beatSummary({ minutes, questions, extra }: Beat): string {
-  const [first, ...more] = questions
-  const asks = first && (more.length > 0 ? `asks ${questions.length}` : `asks: ${ASKS[questionKind(first)]}`)
+  const asks = questions.length > 0 && counted(questions.length, 'question')
   return [`${minutes} min`, asks, extra && 'can be left out'].filter(Boolean).join(', ')
 }
 
@@ -58,9 +55,9 @@ export function placeOf(path: string): string {
   let rest = path.split('.')
   while (rest.length > 0) {
     const [name = '', place = ''] = rest
-    const counted = Object.entries(PLACED).find(([each]) => each === name)
-    if (counted && /^\d+$/.test(place)) {
-      words.push(`${counted[1]} ${Number(place) + 1}`)
+    const placed = Object.entries(PLACED).find(([each]) => each === name)
+    if (placed && /^\d+$/.test(place)) {
+      words.push(`${placed[1]} ${Number(place) + 1}`)
       rest = rest.slice(2)
     } else {
       words.push(rest.join(' '))
