@@ -43,10 +43,13 @@ interface Standing {
 const raised = (level: Level): Level => (level === 1 ? 2 : 3)
 const lowered = (level: Level): Level => (level === 3 ? 2 : 1)
 
-function levelAfter(level: Level, run: number): Level {
-  if (run === 0) return lowered(level)
-  return run === RAISES ? raised(level) : level
+/** A settled family is asked one level harder: a miss there leaves it where it was settled. */
+function levelAfter({ level, run: before }: Pick<Standing, 'level' | 'run'>, run: number): Level {
+  if (run === 0) return before >= SETTLES ? level : lowered(level)
+  return run === RAISES || run > SETTLES ? raised(level) : level
 }
+
+const unmet = { level: 1, run: 0 } as const
 
 function gapAfter({ right, sureness }: Practised): number {
   if (right) return AFTER_RIGHT
@@ -58,9 +61,9 @@ function standings(order: readonly string[], practised: readonly Practised[]): r
   const stands = new Map<string, Standing>()
   practised.forEach((answer, asked) => {
     const { family, right } = answer
-    const last = stands.get(family)
-    const run = right ? (last?.run ?? 0) + 1 : 0
-    const level = levelAfter(last?.level ?? 1, run)
+    const last = stands.get(family) ?? unmet
+    const run = right ? last.run + 1 : 0
+    const level = levelAfter(last, run)
     stands.set(family, { family, asked, due: asked + gapAfter(answer), level, run })
   })
   return order.flatMap((family) => stands.get(family) ?? [])
@@ -83,7 +86,19 @@ function whyAgain({ asked, run }: Standing, now: number): string {
     : `Again, because you had it right ${questions} questions ago: it should last.`
 }
 
-/** Null when every family is settled. `order` lists the families in the order of learning. */
+/** Once all is settled: the one that was asked longest ago, harder, until the hardest is settled too. */
+function harder(settled: readonly Standing[]): Next | null {
+  const easy = settled.filter(({ level }) => level < 3)
+  const next = easy.reduce<Standing | undefined>(
+    (first, each) => (first === undefined || each.asked < first.asked ? each : first),
+    undefined,
+  )
+  return next
+    ? { family: next.family, level: raised(next.level), why: 'All is settled: harder numbers now.' }
+    : null
+}
+
+/** Null when every family is settled at the hardest level. `order` lists the families in the order of learning. */
 export function nextFamily(order: readonly string[], practised: readonly Practised[]): Next | null {
   const now = practised.length
   const asked = standings(order, practised)
@@ -94,5 +109,6 @@ export function nextFamily(order: readonly string[], practised: readonly Practis
   if (fresh !== undefined) return { family: fresh, level: 1, why: 'New.' }
   const others = open.filter((each) => each.asked !== now - 1)
   const early = earliest(others) ?? open[0]
-  return early ? { family: early.family, level: early.level, why: 'Early: nothing else is due.' } : null
+  if (early) return { family: early.family, level: early.level, why: 'Early: nothing else is due.' }
+  return harder(asked)
 }

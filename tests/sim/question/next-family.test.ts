@@ -76,8 +76,21 @@ test('the second right in a row raises the level and the third settles', () => {
   const two = 'a+ b+ c+ d+ e+ f+ g+ a+'
   expect(next(`${two} b+ c+ d+ e+ f+ g+ h+`)).toMatchObject({ family: 'a', level: 2 })
   expect(next(`${two} b+ c+ d+ e+ f+ g+ h+`, ['a'])).not.toBeNull()
-  expect(next(`${two} b+ c+ d+ e+ f+ g+ h+ a+`, ['a'])).toBeNull()
-  expect(next('a+ a+ a+', ['a'])).toBeNull()
+  expect(next(`${two} b+ c+ d+ e+ f+ g+ h+ a+`)).toMatchObject({ family: 'b', level: 2 })
+  expect(next('a+ a+ a+', ['a', 'b'])).toMatchObject({ family: 'b', why: 'New.' })
+})
+
+test('once all is settled it is asked harder, what was asked longest ago first, until the hardest is settled', () => {
+  const settled = 'a+ b+ a+ b+ a+ b+'
+  const why = 'All is settled: harder numbers now.'
+  expect(next(settled, ['a', 'b'])).toEqual({ family: 'a', level: 3, why })
+  expect(next(`${settled} a+`, ['a', 'b'])).toEqual({ family: 'b', level: 3, why })
+  expect(next(`${settled} a+ b+`, ['a', 'b'])).toBeNull()
+})
+
+test('what is missed when it is asked harder comes back as it was settled', () => {
+  expect(next('a+ a+ a+ a-', ['a'])).toMatchObject({ family: 'a', level: 2 })
+  expect(next('a+ a+ a+ a- a-', ['a'])).toMatchObject({ level: 1 })
 })
 
 test('a wrong answer lowers the level, never below the first, and the row begins again', () => {
@@ -86,7 +99,8 @@ test('a wrong answer lowers the level, never below the first, and the row begins
   expect(next('a+ a+ a-', ['a'])).toMatchObject({ level: 1 })
   expect(next('a+ a+ a- a+', ['a'])).toMatchObject({ level: 1 })
   expect(next('a+ a+ a- a+ a+', ['a'])).toMatchObject({ level: 2 })
-  expect(next('a+ a+ a- a+ a+ a+', ['a'])).toBeNull()
+  expect(next('a+ a+ a- a+ a+ a+', ['a'])).toMatchObject({ level: 3 })
+  expect(next('a+ a+ a- a+ a+ a+ a+', ['a'])).toBeNull()
 })
 
 test('when nothing is due and nothing is new, the one that is due first comes early', () => {
@@ -104,8 +118,8 @@ test('the same family never comes twice running unless it is alone', () => {
   expect(next('a+ b+ a+ b+ a+ b-', ['a', 'b'])).toMatchObject({ family: 'b', level: 1 })
 })
 
-test('all right: three families in turn until each was right three times', () => {
-  expect(played(['a', 'b', 'c'], '++++++++++++')).toBe('abcabcabc')
+test('all right: three families in turn until each was right three times, and once more, harder', () => {
+  expect(played(['a', 'b', 'c'], '++++++++++++++++')).toBe('abcabcabcabc')
 })
 
 test('a family that is always missed goes in turn with new ones', () => {
@@ -133,13 +147,13 @@ function wholePractice(rightOfTen: number): { readonly asked: readonly Next[]; r
   return { asked, ended: false }
 }
 
-test('the whole bank is settled after three right answers to each family, when all are right', () => {
+test('the whole bank is settled after three right answers to each family, and one harder, when all are right', () => {
   const { asked, ended } = wholePractice(10)
   expect(ended).toBe(true)
-  expect(asked).toHaveLength(3 * FAMILIES.length)
+  expect(asked).toHaveLength(4 * FAMILIES.length)
   for (const { name } of FAMILIES) {
     const levels = asked.filter(({ family }) => family === name).map(({ level }) => level)
-    expect(levels, name).toEqual([1, 1, 2])
+    expect(levels, name).toEqual([1, 1, 2, 3])
   }
 })
 
@@ -148,6 +162,7 @@ test.each([5, 7, 9])('right in %d of ten: nothing comes twice running until it i
   expect(ended).toBe(true)
   const families = asked.map(({ family }) => family)
   expect(new Set(families).size).toBe(FAMILIES.length)
-  const twice = families.flatMap((family, i) => (families[i - 1] === family ? i : []))
-  for (const i of twice) expect(new Set(families.slice(i)).size).toBe(1)
+  const settling = asked.findIndex(({ why }) => why.startsWith('All is settled'))
+  const twice = families.slice(0, settling).flatMap((family, i) => (families[i - 1] === family ? i : []))
+  for (const i of twice) expect(new Set(families.slice(i, settling)).size).toBe(1)
 })
