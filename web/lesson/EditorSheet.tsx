@@ -46,7 +46,7 @@ export function EditorSheet() {
       </SheetDialog>
       {closed && beat && (
         <EditorStrip
-          topic={`topic ${place + 1}, ${beat.title}`}
+          topic={`topic ${place + 1}: “${beat.title}”.`}
           onTake={take}
           onBack={() => back('')}
           onEnd={end}

@@ -12,7 +12,11 @@ interface StripProps {
 export function EditorStrip({ topic, onTake, onBack, onEnd }: StripProps) {
   const { view, lesson } = useWorkshop()
   const first = useRef<HTMLButtonElement>(null)
-  useEffect(() => first.current?.focus(), [])
+  useEffect(() => {
+    first.current?.focus()
+    // on a telephone the stage is the top of a long page
+    scrollTo(0, 0)
+  }, [])
   useEffect(() => {
     const ends = [
       view.subscribe(({ way }) => way === 'predict' && onEnd()),
@@ -25,7 +29,7 @@ export function EditorStrip({ topic, onTake, onBack, onEnd }: StripProps) {
   return (
     <section className="editor-strip" aria-label="Stage of a topic">
       <p>
-        <b>Stage of {topic}.</b> Change it as you like.
+        <b>Stage of {topic}</b> Change it as you like, then take it.
       </p>
       <button ref={first} type="button" className="button main" onClick={onTake}>
         Take this stage
