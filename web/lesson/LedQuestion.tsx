@@ -1,5 +1,5 @@
 /** A question in front of a room: it is spoken, so there is nothing to type. At Reveal the answer stands large. */
-import type { Ask, Question } from '../../sim/question/question.ts'
+import type { AskChoice, AskNumber, AskOrder, Question } from '../../sim/question/question.ts'
 import { useWorkshop } from '../frame/workshop.ts'
 import { Icon } from '../instrument/Icon.tsx'
 import { playWatch } from '../question/watch-stage.ts'
@@ -13,101 +13,97 @@ interface LedQuestionProps {
   readonly step: LessonStep
 }
 
-function Options({ ask, revealed }: { readonly ask: Ask; readonly revealed: boolean }) {
-  if (ask.kind === 'choice')
-    return (
-      <ol className="led-options">
-        {ask.options.map(({ id, text }) => (
-          <li key={id} data-right={revealed && id === ask.answer}>
+/** What leads to an option, in a sentence; once each. */
+const sentenceOf = (ask: AskChoice, option: string): string | undefined =>
+  ask.slips.find((slip) => slip.option === option)?.sentence
+
+function Choices({ ask, revealed }: { readonly ask: AskChoice; readonly revealed: boolean }) {
+  return (
+    <ol className="led-options">
+      {ask.options.map(({ id, text }) => {
+        const right = revealed && id === ask.answer
+        return (
+          <li key={id} data-right={right}>
             {text}
-            {revealed && id === ask.answer && (
+            {right && (
               <>
                 {' '}
                 <Icon name="check" size={20} />
                 <span className="unseen">, right</span>
               </>
             )}
+            {revealed && !right && <span className="led-slip"> {sentenceOf(ask, id)}</span>}
           </li>
-        ))}
-      </ol>
-    )
-  if (ask.kind !== 'order' || revealed) return null
-  return (
-    <ul className="led-options">
-      {ask.cards.map(({ id, text }) => (
-        <li key={id}>{text}</li>
-      ))}
-    </ul>
-  )
-}
-
-function Answer({ question }: { readonly question: Question }) {
-  const { ask } = question
-  if (ask.kind === 'number') return <p className="led-answer number">{spokenAnswer(question)}</p>
-  if (ask.kind !== 'order') return null
-  return (
-    <ol className="led-order">
-      {ask.answer.map((id) => (
-        <li key={id}>{ask.cards.find((card) => card.id === id)?.text}</li>
-      ))}
+        )
+      })}
     </ol>
   )
 }
 
-interface Slip {
-  readonly said: string
-  readonly sentence: string
+/** Cards as they are laid out; in their order once it is revealed. */
+function Cards({ ask, revealed }: { readonly ask: AskOrder; readonly revealed: boolean }) {
+  const textOf = (id: string) => ask.cards.find((card) => card.id === id)?.text
+  const items = revealed ? ask.answer.map((id) => ({ id, text: textOf(id) })) : ask.cards
+  const List = revealed ? 'ol' : 'ul'
+  return (
+    <List className={revealed ? 'led-order' : 'led-options'}>
+      {items.map(({ id, text }) => (
+        <li key={id}>{text}</li>
+      ))}
+    </List>
+  )
 }
 
-/** What others say, with where it comes from; one sentence once. */
-function slipsOf({ ask }: Question): readonly Slip[] {
-  if (ask.kind === 'number')
-    return ask.slips.map(({ value, sentence }) => ({ said: valueText(value, ask.unit, 3), sentence }))
-  if (ask.kind !== 'choice') return []
-  const words = (option: string) => ask.options.find(({ id }) => id === option)?.text ?? option
-  const seen = new Set<string>()
-  return ask.slips.flatMap(({ option, sentence }) => {
-    if (seen.has(option)) return []
-    seen.add(option)
-    return { said: words(option), sentence }
-  })
+/** What others say, with where it comes from. */
+function Slips({ ask }: { readonly ask: AskNumber }) {
+  if (ask.slips.length === 0) return null
+  return (
+    <dl className="led-slips">
+      {ask.slips.map(({ value, sentence }) => (
+        <div key={value}>
+          <dt>{valueText(value, ask.unit, 3)}</dt> <dd>{sentence}</dd>
+        </div>
+      ))}
+    </dl>
+  )
+}
+
+function WatchButton({ question }: { readonly question: Question }) {
+  const workshop = useWorkshop()
+  return (
+    question.watch && (
+      <button type="button" className="button led-watch" onClick={() => void playWatch(workshop, question)}>
+        <Icon name="views" />
+        Watch it
+      </button>
+    )
+  )
 }
 
 function Revealed({ question }: { readonly question: Question }) {
-  const workshop = useWorkshop()
-  const slips = slipsOf(question)
+  const { ask, working } = question
   return (
-    <div className="led-revealed" role="status">
-      <Answer question={question} />
-      {question.working !== '' && question.ask.kind !== 'order' && (
-        <p className="working">{question.working}</p>
+    <div className="led-revealed">
+      {ask.kind === 'number' && (
+        <div className="led-answer-row">
+          <p className="led-answer number">{spokenAnswer(question)}</p>
+          <WatchButton question={question} />
+        </div>
       )}
-      {slips.length > 0 && (
-        <dl className="led-slips">
-          {slips.map(({ said, sentence }) => (
-            <div key={said}>
-              <dt>{said}</dt>
-              <dd>{sentence}</dd>
-            </div>
-          ))}
-        </dl>
-      )}
-      {question.watch && (
-        <button type="button" className="button" onClick={() => void playWatch(workshop, question)}>
-          <Icon name="views" />
-          Watch it
-        </button>
-      )}
+      {working !== '' && ask.kind !== 'order' && <p className="working">{working}</p>}
+      {ask.kind === 'number' ? <Slips ask={ask} /> : <WatchButton question={question} />}
     </div>
   )
 }
 
 export function LedQuestion({ question, step }: LedQuestionProps) {
+  const { ask } = question
   const revealed = step === 'reveal'
   return (
     <div className="lesson-question">
       <h2>{question.text}</h2>
-      <Options ask={question.ask} revealed={revealed} />
+      {ask.kind === 'choice' && <Choices ask={ask} revealed={revealed} />}
+      {ask.kind === 'order' && <Cards ask={ask} revealed={revealed} />}
       {step === 'count' && question.trial && <LedCount question={question} />}
       {revealed && <Revealed question={question} />}
     </div>

@@ -4,6 +4,7 @@ import type { Machine } from '../../sim/machine/machine.ts'
 import type { StageGearing } from '../../sim/question/family.ts'
 import { setAside } from '../frame/borrow.ts'
 import { hold, placeAt, turnByDrive } from '../frame/frame.ts'
+import { steadyNow } from '../frame/steady.ts'
 import type { Workshop } from '../frame/workshop.ts'
 import { DEMO_MACHINES } from '../file/demo-machines.ts'
 import { type Differences, differencesBetween, isSame, withDifferences } from '../file/difference.ts'
@@ -55,6 +56,14 @@ export function stageState(stage: BeatStage, gearing: StageGearing | null = null
   return { ...value, machine, bench }
 }
 
+/** Lets the machine run as it does after a while: a run-up would take minutes where the pace is slow. */
+export function runSteadily({ frame, bench }: Workshop): void {
+  if (frame.drive.notComputed) return
+  turnByDrive(frame)
+  const steady = steadyNow(frame.drive, bench.getState())
+  if (steady) frame.state.speed = steady.reading.wormSpeed
+}
+
 /** Lends the stage to a beat, with the gearing of its question. `moves` is false while it has to stand still. */
 export function putStage(
   workshop: Workshop,
@@ -90,5 +99,5 @@ export function putStage(
   }))
   placeAt(frame, moment.turns, moment.ticks, moment.rest)
   workshop.copyReading()
-  if (stage.motion === 'running' && moves) turnByDrive(frame)
+  if (stage.motion === 'running' && moves) runSteadily(workshop)
 }

@@ -23,17 +23,17 @@ export function placeWords({ lesson, beat, question, step }: LessonState): strin
   return `Topic ${beat + 1} of ${lesson.beats.length}: ${now.title}${ended}${asked}`
 }
 
-const COMING_WORDS: Readonly<Record<Coming['kind'], string>> = {
+const COMING_WORDS: Readonly<Record<Exclude<Coming['kind'], 'question'>, string>> = {
   count: 'Count',
   reveal: 'Reveal',
-  question: 'Next question',
   light: 'Next place',
   topic: 'Next topic',
   end: 'Last topic',
 }
 
 /** What the button says that goes on. */
-export const comingWords = ({ kind }: Coming): string => COMING_WORDS[kind]
+export const comingWords = (coming: Coming): string =>
+  coming.kind === 'question' ? `Question ${coming.question + 1}` : COMING_WORDS[coming.kind]
 
 /** Digits that are worth reading out from the back row */
 const DIGITS: Readonly<Record<Tolerance, number>> = { exact: 5, 'r0.5': 5, r1: 3, r2: 3, 'a0.5': 3, a1: 3 }

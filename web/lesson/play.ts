@@ -2,7 +2,7 @@
  * What a press of Next, Back or Reveal does to the page, from whichever window it comes: the lesson's state, the
  * question, the stage, and what is spoken.
  */
-import { hold, turnByDrive } from '../frame/frame.ts'
+import { hold } from '../frame/frame.ts'
 import { bringBack } from '../frame/borrow.ts'
 import type { Workshop } from '../frame/workshop.ts'
 import { light } from '../drive/use-walking-keys.ts'
@@ -14,7 +14,7 @@ import { committed, noExercise, skipped } from '../store/exercise.ts'
 import type { Lesson, LessonState } from '../store/lesson.ts'
 import { noLesson } from '../store/lesson.ts'
 import type { PowerStop } from '../store/view.ts'
-import { putStage } from './beat-stage.ts'
+import { putStage, runSteadily } from './beat-stage.ts'
 import { keepPlace } from './keep-place.ts'
 import { placeWords, spokenAnswer } from './lesson-words.ts'
 import * as progress from './progress.ts'
@@ -61,7 +61,7 @@ function follow(workshop: Workshop, before: LessonState, now: LessonState): void
   lesson.setState(state, true)
   exercise.setState(progress.exerciseOf(state) ?? noExercise, true)
   if (elsewhere) putBeat(workshop, state)
-  else if (state.step === 'reveal' && runs(state) && !frame.drive.notComputed) turnByDrive(frame)
+  else if (state.step === 'reveal' && runs(state) && frame.motion !== 'running') runSteadily(workshop)
   announcer.say(spokenPlace(state))
   if (state.step === 'reveal' && state.mode === 'alone') record(workshop)
 }

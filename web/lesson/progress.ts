@@ -70,7 +70,9 @@ export const reveal = (state: LessonState): LessonState =>
 
 /** What the next press of the one button does. */
 export type Coming =
-  | { readonly kind: 'count' | 'reveal' | 'question' | 'end' }
+  | { readonly kind: 'count' | 'reveal' | 'end' }
+  /** By its place in the beat */
+  | { readonly kind: 'question'; readonly question: number }
   | { readonly kind: 'light'; readonly stop: PowerStop }
   | { readonly kind: 'topic'; readonly beat: number }
 
@@ -91,7 +93,7 @@ export function coming(state: LessonState, lights: Lights): Coming {
   if (!beat || !state.lesson) return { kind: 'end' }
   if (state.step === 'ask') return { kind: askedNow(state)?.trial ? 'count' : 'reveal' }
   if (state.step === 'count') return { kind: 'reveal' }
-  if (state.question + 1 < beat.questions.length) return { kind: 'question' }
+  if (state.question + 1 < beat.questions.length) return { kind: 'question', question: state.question + 1 }
   const stop = beat.stage.walk ? nextStop(lights, 1) : null
   if (stop) return { kind: 'light', stop }
   const last = state.beat + 1 >= state.lesson.beats.length
@@ -102,7 +104,7 @@ export function coming(state: LessonState, lights: Lights): Coming {
 export function next(state: LessonState, lights: Lights): LessonState {
   const then = coming(state, lights)
   if (then.kind === 'count' || then.kind === 'reveal') return toStep(state, then.kind)
-  if (then.kind === 'question') return at(state, state.beat, state.question + 1)
+  if (then.kind === 'question') return at(state, state.beat, then.question)
   return then.kind === 'topic' ? goTo(state, then.beat) : state
 }
 
