@@ -2,6 +2,7 @@
 import { useDeferredValue, useId, useMemo, useRef, useState } from 'react'
 import { flushSync } from 'react-dom'
 import type { Problem } from '../../sim/machine/problem.ts'
+import { counted } from '../../sim/question/value-text.ts'
 import { DEMO_MACHINES } from '../file/demo-machines.ts'
 import { saveFile } from '../file/save-file.ts'
 import { OpenProblems, type Outcome } from '../file/OpenProblems.tsx'
@@ -85,6 +86,48 @@ function LessonFields({ lesson }: { readonly lesson: Lesson }) {
   )
 }
 
+/** Where only one of the two has room: the list, or the topic that was chosen in it. */
+function usePanes() {
+  const [pane, setPane] = useState<'list' | 'topic'>('list')
+  const panes = useRef<HTMLDivElement>(null)
+  const show = (next: 'list' | 'topic') => {
+    flushSync(() => setPane(next))
+    panes.current?.scrollIntoView({ block: 'start' })
+  }
+  return { pane, panes, show }
+}
+
+const errorsOf = (lesson: Lesson): readonly Problem[] =>
+  checkLessonFile(lesson).problems.filter(({ severity }) => severity === 'error')
+
+/** What is wrong with the lesson, while there is time to look, and for certain when it is handed on. */
+function useErrors(lesson: Lesson, say: (done: string) => void) {
+  const checked = useDeferredValue(lesson)
+  const errors = useMemo(() => errorsOf(checked), [checked])
+  const isWhole = () => {
+    const found = errorsOf(lesson).length
+    if (found > 0) say('First mend what is listed here.')
+    return found === 0
+  }
+  return { errors, ofNow: checked === lesson ? errors : NO_PROBLEMS, isWhole }
+}
+
+interface ErrorsProps {
+  readonly errors: readonly Problem[]
+  readonly onGoTo: (path: string) => void
+}
+
+function Errors({ errors, onGoTo }: ErrorsProps) {
+  const titleId = useId()
+  if (errors.length === 0) return null
+  return (
+    <section className="editor-problems" aria-labelledby={titleId}>
+      <h3 id={titleId}>{counted(errors.length, 'thing')} to mend before it can be saved or led</h3>
+      <Problems problems={errors} labelOf={placeOf} onGoTo={onGoTo} />
+    </section>
+  )
+}
+
 interface WritingProps {
   readonly lesson: Lesson
   readonly done: string
@@ -97,46 +140,28 @@ function Writing({ lesson, done, say, onShow, opening }: WritingProps) {
   const draft = useDraftStore()
   const workshop = useWorkshop()
   const selected = useDraft((now) => now.selected)
-  const [onList, setOnList] = useState(true)
-  const checked = useDeferredValue(lesson)
-  const problems = useMemo(
-    () => checkLessonFile(checked).problems.filter(({ severity }) => severity === 'error'),
-    [checked],
-  )
-  const titleId = useId()
-  const panes = useRef<HTMLDivElement>(null)
-  const show = (list: boolean) => {
-    flushSync(() => setOnList(list))
-    panes.current?.scrollIntoView({ block: 'start' })
-  }
-  const place = Math.max(
-    0,
-    lesson.beats.findIndex(({ id }) => id === selected),
-  )
+  const { errors, ofNow, isWhole } = useErrors(lesson, say)
+  const { pane, panes, show } = usePanes()
+  const found = lesson.beats.findIndex(({ id }) => id === selected)
+  const place = Math.max(0, found)
   const beat = lesson.beats[place]
-  const whole = () => {
-    const faults = checkLessonFile(lesson).problems.filter(({ severity }) => severity === 'error')
-    if (faults.length > 0) say('First mend what is listed above.')
-    return faults.length === 0
-  }
   const save = () => {
-    if (!whole()) return
+    if (!isWhole()) return
     saveFile(`${lesson.id}.json`, 'application/json', printLesson(lesson))
     say(`Saved as ${lesson.id}.json.`)
   }
   const lead = () => {
-    if (whole()) openLesson(workshop, lesson, { builtIn: false, mode: 'lead', beat: place })
+    if (isWhole()) openLesson(workshop, lesson, { builtIn: false, mode: 'lead', beat: place })
   }
   const goTo = (path: string) => {
-    const at = beatOfPath(path)
-    const to = at === null ? undefined : lesson.beats[at]
+    const to = lesson.beats[beatOfPath(path) ?? -1]
     if (to) draft.select(to.id)
-    show(!to)
+    show(to ? 'topic' : 'list')
   }
   return (
-    <div className="editor" data-pane={onList ? 'list' : 'topic'}>
+    <div className="editor" data-pane={pane}>
       <EditorBar
-        hasErrors={problems.length > 0}
+        hasErrors={errors.length > 0}
         done={done}
         onStart={opening.start}
         onFile={(file) => void opening.open(file)}
@@ -144,28 +169,20 @@ function Writing({ lesson, done, say, onShow, opening }: WritingProps) {
         onLead={lead}
       />
       <div role="status">{opening.outcome && <OpenProblems {...opening.outcome} />}</div>
-      {problems.length > 0 && (
-        <section className="editor-problems" aria-labelledby={titleId}>
-          <h3 id={titleId}>
-            {problems.length} {problems.length === 1 ? 'thing' : 'things'} to mend before it can be saved or
-            led
-          </h3>
-          <Problems problems={problems} labelOf={placeOf} onGoTo={goTo} />
-        </section>
-      )}
+      <Errors errors={errors} onGoTo={goTo} />
       <div className="editor-panes" ref={panes}>
         <div className="editor-list">
           <LessonFields lesson={lesson} />
-          <EditorTopics lesson={lesson} say={say} onOpen={() => show(false)} />
+          <EditorTopics lesson={lesson} say={say} onOpen={() => show('topic')} />
         </div>
         <EditorTopic
           key={beat?.id}
           lesson={lesson}
           place={place}
-          problems={checked === lesson ? problems : NO_PROBLEMS}
+          problems={ofNow}
           say={say}
           onShow={() => beat && onShow(beat)}
-          onList={() => show(true)}
+          onList={() => show('list')}
         />
       </div>
     </div>

@@ -118,54 +118,69 @@ export function EditorOwnNumber({ question, onChange }: OwnProps<OwnNumber>) {
   )
 }
 
+interface OptionProps extends OwnProps<OwnChoice> {
+  readonly place: number
+  /** Of the radio buttons that say which one is right */
+  readonly name: string
+}
+
+function OptionRow({ question, place, name, onChange }: OptionProps) {
+  const { options, right } = question
+  const option = options[place]
+  if (!option) return null
+  const write = (change: Partial<typeof option>, field: string) =>
+    onChange({ ...question, options: replaced(options, place, { ...option, ...change }) }, field)
+  const remove = () => {
+    const still = Math.min(right > place ? right - 1 : right, options.length - 2)
+    onChange({ ...question, options: without(options, place), right: still })
+  }
+  const isRight = right === place
+  return (
+    <div className="editor-option">
+      <label className="editor-check">
+        <input
+          type="radio"
+          name={name}
+          checked={isRight}
+          onChange={() => onChange({ ...question, right: place })}
+        />
+        right<span className="unseen">: option {place + 1}</span>
+      </label>
+      <div className="editor-row" data-only={isRight ? 'first' : undefined}>
+        <TextField
+          label={`Option ${place + 1}`}
+          value={option.text}
+          most={LONGEST_SENTENCE}
+          onChange={(text) => write({ text }, `option ${place} text`)}
+        />
+        {!isRight && (
+          <TextField
+            label={`Said where option ${place + 1} is chosen`}
+            value={option.sentence}
+            most={LONGEST_SENTENCE}
+            onChange={(sentence) => write({ sentence }, `option ${place} sentence`)}
+          />
+        )}
+        {options.length > 2 && <Remove what={`option ${place + 1}`} onRemove={remove} />}
+      </div>
+    </div>
+  )
+}
+
 export function EditorOwnChoice({ question, onChange }: OwnProps<OwnChoice>) {
   const name = useId()
-  const { options, right } = question
-  const put = (next: OwnChoice['options'], field?: string) => onChange({ ...question, options: next }, field)
-  const remove = (i: number) => {
-    const still = Math.min(right > i ? right - 1 : right, options.length - 2)
-    onChange({ ...question, options: without(options, i), right: still })
-  }
+  const { options } = question
   return (
     <>
       <Asked question={question} onChange={onChange} />
-      {options.map((option, i) => (
-        <div key={i} className="editor-option">
-          <label className="editor-check">
-            <input
-              type="radio"
-              name={name}
-              checked={right === i}
-              onChange={() => onChange({ ...question, right: i })}
-            />
-            right<span className="unseen">: option {i + 1}</span>
-          </label>
-          <div className="editor-row" data-only={right === i ? 'first' : undefined}>
-            <TextField
-              label={`Option ${i + 1}`}
-              value={option.text}
-              most={LONGEST_SENTENCE}
-              onChange={(text) => put(replaced(options, i, { ...option, text }), `option ${i} text`)}
-            />
-            {right !== i && (
-              <TextField
-                label={`Said where option ${i + 1} is chosen`}
-                value={option.sentence}
-                most={LONGEST_SENTENCE}
-                onChange={(sentence) =>
-                  put(replaced(options, i, { ...option, sentence }), `option ${i} sentence`)
-                }
-              />
-            )}
-            {options.length > 2 && <Remove what={`option ${i + 1}`} onRemove={() => remove(i)} />}
-          </div>
-        </div>
+      {options.map((_, place) => (
+        <OptionRow key={place} question={question} place={place} name={name} onChange={onChange} />
       ))}
       {options.length < MOST_OPTIONS && (
         <button
           type="button"
           className="button editor-add"
-          onClick={() => put([...options, { text: '', sentence: '' }])}
+          onClick={() => onChange({ ...question, options: [...options, { text: '', sentence: '' }] })}
         >
           Add an option
         </button>

@@ -34,6 +34,40 @@ function selectedBack(back: Lesson, from: Lesson, selected: string): string {
   return came?.id ?? selectedIn(back, selected)
 }
 
+/** A step back or on: the lesson that comes, and the one that is left. */
+const stepped = (last: Draft, came: Lesson, left: Lesson): Partial<Draft> => ({
+  lesson: came,
+  field: '',
+  selected: selectedBack(came, left, last.selected),
+})
+
+function undone(last: Draft): Partial<Draft> {
+  const { lesson, past, future } = last
+  const came = past.at(-1)
+  if (!came || !lesson) return last
+  return { ...stepped(last, came, lesson), past: past.slice(0, -1), future: [lesson, ...future] }
+}
+
+function redone(last: Draft): Partial<Draft> {
+  const { lesson, past } = last
+  const [came, ...future] = last.future
+  if (!came || !lesson) return last
+  return { ...stepped(last, came, lesson), past: [...past, lesson], future }
+}
+
+function edited(last: Draft, change: Change, field: string): Partial<Draft> {
+  if (!last.lesson) return last
+  const lesson = change(last.lesson)
+  if (lesson === last.lesson) return last
+  const joins = field !== '' && field === last.field
+  const past = joins ? last.past : [...last.past, last.lesson].slice(-MOST_STEPS)
+  return { lesson, past, future: [], field, selected: selectedIn(lesson, last.selected) }
+}
+
+function replacedBy(lesson: Lesson, { lesson: was, past }: Draft): Partial<Draft> {
+  return { lesson, past: was ? [...past, was] : past, future: [], field: '', selected: firstId(lesson) }
+}
+
 export function createDraft(keeper: Keeper | null, stage: BeatStage) {
   const text = kept(keeper, DRAFT_KEY)
   const lesson = text === null ? null : restored(text, stage)
@@ -50,54 +84,15 @@ export function createDraft(keeper: Keeper | null, stage: BeatStage) {
     const isKept = keep(keeper, DRAFT_KEY, printLesson(now.lesson)).ok
     if (isKept !== now.isKept) store.setState({ isKept })
   })
-  /** `field` names what is typed in, so that its letters are taken back together; '' is a step of its own. */
-  const edit = (change: Change, field = '') =>
-    store.setState((last) => {
-      if (!last.lesson) return last
-      const next = change(last.lesson)
-      if (next === last.lesson) return last
-      const joins = field !== '' && field === last.field
-      const past = joins ? last.past : [...last.past, last.lesson].slice(-MOST_STEPS)
-      return { lesson: next, past, future: [], field, selected: selectedIn(next, last.selected) }
-    })
   return {
     store,
-    edit,
+    /** `field` names what is typed in, so that its letters are taken back together; '' is a step of its own. */
+    edit: (change: Change, field = '') => store.setState((last) => edited(last, change, field)),
     select: (id: string) => store.setState({ selected: id, field: '' }),
     /** Another lesson in its place; the one that was there can be brought back. */
-    replace: (next: Lesson) =>
-      store.setState(({ lesson: was, past }) => ({
-        lesson: next,
-        past: was ? [...past, was] : past,
-        future: [],
-        field: '',
-        selected: firstId(next),
-      })),
-    undo: () =>
-      store.setState((last) => {
-        const back = last.past.at(-1)
-        if (!back || !last.lesson) return last
-        const future = [last.lesson, ...last.future]
-        return {
-          lesson: back,
-          past: last.past.slice(0, -1),
-          future,
-          field: '',
-          selected: selectedBack(back, last.lesson, last.selected),
-        }
-      }),
-    redo: () =>
-      store.setState((last) => {
-        const [on, ...future] = last.future
-        if (!on || !last.lesson) return last
-        return {
-          lesson: on,
-          past: [...last.past, last.lesson],
-          future,
-          field: '',
-          selected: selectedBack(on, last.lesson, last.selected),
-        }
-      }),
+    replace: (next: Lesson) => store.setState((last) => replacedBy(next, last)),
+    undo: () => store.setState(undone),
+    redo: () => store.setState(redone),
   }
 }
 

@@ -21,7 +21,10 @@ function useOrder({ cards }: AskOrder) {
   }
   const first = useRef(() => undefined as void)
   useEffect(() => {
-    first.current = () => write(cards.map(({ id }) => id))
+    // untouched, it is no answer that somebody began
+    const laid = cards.map(({ id }) => id)
+    first.current = () =>
+      exercise.setState((last) => withAnswer(last, '', { kind: 'order', order: laid }), true)
   })
   useEffect(() => {
     if (exercise.getState().reply === null) first.current()
