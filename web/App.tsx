@@ -114,7 +114,7 @@ export function App({ autosave, opened }: AppProps) {
       </main>
       <footer className="band">
         {!asking && <Transport />}
-        <TurnBand size={large ? 'large' : asking ? 'predict' : 'normal'} covered={covered} />
+        <TurnBand size={asking ? 'predict' : large ? 'large' : 'normal'} covered={covered} />
       </footer>
       <RightOfStage way={way} />
       <Suspense>{forces && !covered && <ForceArrowsFeed />}</Suspense>

@@ -76,7 +76,7 @@ function NextButtons(props: StepProps) {
     <>
       {!last && (
         <button type="button" className={kind(!againFirst)} onClick={() => askNext(workshop)}>
-          Next question
+          Next<span className="further"> question</span>
         </button>
       )}
       {again && (

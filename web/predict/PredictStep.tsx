@@ -23,7 +23,7 @@ function Skip() {
   const workshop = useWorkshop()
   return (
     <button type="button" className="button plain" onClick={() => skip(workshop)}>
-      Skip the prediction
+      Skip<span className="unseen"> the prediction</span>
     </button>
   )
 }
@@ -104,11 +104,9 @@ export function PredictStep({ question, oneByOne }: PredictStepProps) {
             >
               Commit prediction
             </button>
-          </div>
-          <div className="commit-said small">
-            It cannot be changed afterwards.
             {!oneByOne && <Skip />}
           </div>
+          <p className="small commit-said">It cannot be changed afterwards.</p>
         </div>
       )}
     </form>
