@@ -44,8 +44,8 @@ interface EmptyProps {
 }
 
 /** Whether there is something to erase besides answers. */
-const hasMore = ({ damaged, nickname, homePage, account, marksOn }: Records): boolean =>
-  marksOn || [damaged, nickname, homePage, account].some((text) => text !== '')
+const hasMore = ({ damaged, passed, nickname, homePage, account, marksOn }: Records): boolean =>
+  marksOn || passed.length > 0 || [damaged, nickname, homePage, account].some((text) => text !== '')
 
 /** After all is erased the focus goes to the sentence that says so, since what had it is gone. */
 function Empty({ said, onErased }: EmptyProps) {

@@ -1,6 +1,7 @@
 /** Files of the record, and the print of its summary. */
 import { useRef, useState } from 'react'
 import { useStore } from 'zustand'
+import { counted } from '../../sim/question/value-text.ts'
 import { OpenProblems } from '../file/OpenProblems.tsx'
 import { useWorkshop } from '../frame/workshop.ts'
 import { Icon } from '../instrument/Icon.tsx'
@@ -18,6 +19,20 @@ const FORMATS: readonly { readonly format: RecordFormat; readonly name: string }
 
 interface SayProps {
   readonly onDone: (sentence: string) => void
+}
+
+/** Said, since it is kept and shown nowhere else. */
+function Topics() {
+  const { records } = useWorkshop()
+  const topics = useStore(records.store, ({ passed }) => passed.filter(({ beat }) => beat !== '').length)
+  return (
+    topics > 0 && (
+      <p className="small">
+        {counted(topics, 'topic')} of lessons that you went through alone {topics === 1 ? 'is' : 'are'} kept
+        too, for the xAPI file.
+      </p>
+    )
+  )
 }
 
 function Exports({ onDone }: SayProps) {
@@ -125,6 +140,7 @@ export function TakeAway({ onErased }: { readonly onErased: (sentence: string) =
         <Exports onDone={say} />
         <TakeIn onTaken={onTaken} />
       </div>
+      <Topics />
       <Nickname onPrint={() => setPrinting(true)} />
       <HomePage />
       <EraseAll onErased={onErased} onRefused={say} />

@@ -14,7 +14,7 @@ export interface LevelCalibration {
   readonly paysTo: number
 }
 
-export const LEVELS: readonly Sureness[] = [1, 2, 3]
+const LEVELS: readonly Sureness[] = [1, 2, 3]
 
 /** Mean mark at a chance p of being right */
 const expected = (level: Sureness, p: number): number =>

@@ -1,8 +1,8 @@
-/** Whether data from outside is an answer of the records: each field has a requirement that is told when it is not met. */
+/** Whether data from outside is an entry of the records: each field has a requirement that is told when it is not met. */
 import type { Problem } from '../../sim/machine/problem.ts'
 import { told } from '../../sim/machine/told.ts'
 import type { AnswerUnit } from '../../sim/question/family.ts'
-import type { Answered, Asker } from '../store/records.ts'
+import type { Answered, Asker, Passage } from '../store/records.ts'
 
 /** Texts of questions are a few hundred characters; nothing that somebody types is longer than this. */
 const LONGEST_TEXT = 4000
@@ -56,11 +56,12 @@ type Requirement = readonly [words: string, holds: (value: unknown) => boolean]
 const TEXT: Requirement = [`a text of at most ${LONGEST_TEXT} characters`, isText]
 const WHOLE: Requirement = ['a whole number from 0', isWhole]
 const AMOUNT: Requirement = ['a number from 0', (value) => isNumber(value) && Number(value) >= 0]
+const TIME: Requirement = ['a time such as 2026-05-04T09:30:00.000Z', isTime]
 const ID: Requirement = ['a random UUID (version 4)', isUuid]
 
-const REQUIREMENTS: Readonly<Record<keyof Answered, Requirement>> = {
+const ANSWERED: Readonly<Record<keyof Answered, Requirement>> = {
   id: ID,
-  time: ['a time such as 2026-05-04T09:30:00.000Z', isTime],
+  time: TIME,
   asker: [`one of ${ASKERS.join(', ')}`, oneOf(ASKERS)],
   run: ID,
   lesson: TEXT,
@@ -88,6 +89,15 @@ const REQUIREMENTS: Readonly<Record<keyof Answered, Requirement>> = {
   why: TEXT,
 }
 
+const PASSAGE: Readonly<Record<keyof Passage, Requirement>> = {
+  id: ID,
+  time: TIME,
+  run: ID,
+  lesson: TEXT,
+  beat: TEXT,
+  title: TEXT,
+}
+
 const problem = (path: string, requirement: string, came: unknown): Problem => ({
   path,
   severity: 'error',
@@ -105,13 +115,25 @@ function kindProblems(path: string, { kind, value, answer }: Answered): Problem[
   return problems
 }
 
-/** What an entry of the records falls short of, by path; nothing when it is an answer. */
-export function answeredProblems(path: string, entry: unknown): Problem[] {
-  if (!isGroup(entry)) return [problem(path, 'an answer, a group of fields between { and }', entry)]
+function fieldProblems(
+  path: string,
+  entry: unknown,
+  requirements: Readonly<Record<string, Requirement>>,
+): Problem[] {
+  if (!isGroup(entry)) return [problem(path, 'a group of fields between { and }', entry)]
   const problems: Problem[] = []
-  for (const [field, [words, holds]] of Object.entries(REQUIREMENTS)) {
+  for (const [field, [words, holds]] of Object.entries(requirements)) {
     const came = Object.hasOwn(entry, field) ? entry[field] : undefined
     if (!holds(came)) problems.push(problem(`${path}.${field}`, words, came))
   }
-  return problems.length > 0 ? problems : kindProblems(path, entry as unknown as Answered)
+  return problems
 }
+
+/** What an entry of the records falls short of, by path; nothing when it is an answer. */
+export function answeredProblems(path: string, entry: unknown): Problem[] {
+  const problems = fieldProblems(path, entry, ANSWERED)
+  return problems.length > 0 ? problems : kindProblems(path, entry as Answered)
+}
+
+export const passageProblems = (path: string, entry: unknown): Problem[] =>
+  fieldProblems(path, entry, PASSAGE)

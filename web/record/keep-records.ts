@@ -5,6 +5,7 @@
 import { type ErasableKeeper, browserKeeper, keep, kept } from '../file/storage.ts'
 import type { Workshop } from '../frame/workshop.ts'
 import type { RecordStore, Records } from '../store/records.ts'
+import { followLesson } from './follow-lesson.ts'
 import { type ReadRecords, keptText, merged, readRecords } from './records-file.ts'
 
 export const RECORDS_KEY = 'counterturn.records'
@@ -24,7 +25,7 @@ const REASONS = {
 const PUT_ASIDE =
   'Part of what this browser kept of your record could not be read. It is put aside as it was, and not counted here.'
 
-const NOTHING: ReadRecords = { answered: [], settings: null, problems: [] }
+const NOTHING: ReadRecords = { answered: [], passed: [], settings: null, problems: [] }
 
 const stored = (keeper: ErasableKeeper | null): ReadRecords => {
   const text = kept(keeper, RECORDS_KEY)
@@ -40,12 +41,12 @@ function putAside(keeper: ErasableKeeper | null): boolean {
   return keep(keeper, DAMAGED_KEY, damaged === null ? text : `${damaged}\n${text}`).ok
 }
 
-const isEmpty = ({ answered, nickname, marksOn, homePage, account }: Records): boolean =>
-  answered.length === 0 && !nickname && !marksOn && !homePage && !account
+const isEmpty = ({ answered, passed, nickname, marksOn, homePage, account }: Records): boolean =>
+  answered.length === 0 && passed.length === 0 && !nickname && !marksOn && !homePage && !account
 
 /** Takes in what is kept, as another page may have written it. */
-function takeIn({ store }: RecordStore, { answered, settings }: ReadRecords): void {
-  store.setState((last) => ({ ...settings, answered: merged(last.answered, answered) }))
+function takeIn({ store }: RecordStore, read: ReadRecords): void {
+  store.setState((last) => ({ ...read.settings, ...merged(last, read) }))
 }
 
 /** Writes all that is known, here and there; what came of it is in `notKept`. */
@@ -59,13 +60,14 @@ function write(records: RecordStore, keeper: ErasableKeeper | null): void {
     records.store.setState({ damaged: PUT_ASIDE })
   }
   const now = records.store.getState()
-  const answered = merged(now.answered, there.answered)
-  const result = keep(keeper, RECORDS_KEY, keptText({ ...now, answered }))
-  records.store.setState({ answered, notKept: result.ok ? '' : REASONS[result.reason] })
+  const all = merged(now, there)
+  const result = keep(keeper, RECORDS_KEY, keptText({ ...now, ...all }))
+  records.store.setState({ ...all, notKept: result.ok ? '' : REASONS[result.reason] })
 }
 
 const isChange = (now: Records, before: Records): boolean =>
   now.answered !== before.answered ||
+  now.passed !== before.passed ||
   now.nickname !== before.nickname ||
   now.marksOn !== before.marksOn ||
   now.homePage !== before.homePage ||
@@ -110,9 +112,10 @@ export function keepRecords(
   if (there.problems.length > 0 || records.store.getState().answered.length > there.answered.length)
     write(records, keeper)
   follow(workshop, keeper, page)
+  followLesson(workshop)
   exercise.subscribe((now, before) => {
-    if (now.phase !== 'predict' && before.phase === 'predict')
-      records.store.setState({ committedAt: Date.now() })
+    const goesOn = now.question === before.question && before.phase === 'predict'
+    if (goesOn && now.phase !== 'predict') records.store.setState({ committedAt: Date.now() })
   })
 }
 

@@ -8,11 +8,12 @@ import { DAMAGED_KEY } from './keep-records.ts'
 import { randomId } from './random-id.ts'
 import { recordCsv } from './record-csv.ts'
 import { LONGEST_RECORDS, merged, printRecords, readRecords } from './records-file.ts'
+import { passageStatements } from './xapi-passages.ts'
 import { statements } from './xapi.ts'
 
 export type RecordFormat = 'csv' | 'json' | 'xapi'
 
-export const FILE_NAMES: Readonly<Record<RecordFormat, string>> = {
+const FILE_NAMES: Readonly<Record<RecordFormat, string>> = {
   csv: 'my-record.csv',
   json: 'my-record.json',
   xapi: 'my-record-xapi.json',
@@ -28,11 +29,12 @@ function accountOf({ store }: RecordStore): string {
 }
 
 function contentOf(records: RecordStore, format: RecordFormat): string {
-  const { answered, homePage, marksOn } = records.store.getState()
+  const now = records.store.getState()
+  const { answered, passed, homePage, marksOn } = now
   if (format === 'csv') return recordCsv(answered)
-  if (format === 'json') return printRecords(answered)
+  if (format === 'json') return printRecords(now)
   const owner = { homePage, marksOn, account: accountOf(records) }
-  return `${JSON.stringify(statements(answered, owner), null, 2)}\n`
+  return `${JSON.stringify([...statements(answered, owner), ...passageStatements(passed, owner)], null, 2)}\n`
 }
 
 export function saveRecord(records: RecordStore, format: RecordFormat): string {
@@ -75,13 +77,13 @@ export async function takeInFile({ store }: RecordStore, file: ReadableFile): Pr
   const text = await textOf(file)
   if (text === null)
     return problem('must be a file that this browser may read, and it did not let itself be read')
-  const { answered, problems } = readRecords(text)
-  if (answered.length === 0 && problems.length > 0) return { outcome: refused, problems }
-  const before = store.getState().answered
-  const after = merged(before, answered)
-  store.setState({ answered: after })
-  const added = after.length - before.length
-  const known = answered.length - added
+  const { problems, ...read } = readRecords(text)
+  if (read.answered.length === 0 && problems.length > 0) return { outcome: refused, problems }
+  const before = store.getState()
+  const after = merged(before, read)
+  store.setState(after)
+  const added = after.answered.length - before.answered.length
+  const known = read.answered.length - added
   const rest = known > 0 ? `; ${known} of them ${known === 1 ? 'was' : 'were'} there already` : ''
   return { outcome: `${counted(added)} taken in from ${file.name}${rest}.`, problems }
 }

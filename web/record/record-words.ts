@@ -26,7 +26,7 @@ export function answerWords(answered: Answered): string {
 export const familyTitle = ({ family }: Answered): string =>
   familyNamed(family)?.title ?? 'A question of a lesson'
 
-export const percent = (share: number): string => `${Math.round(100 * share)}\u00a0%`
+const percent = (share: number): string => `${Math.round(100 * share)}\u00a0%`
 
 /** '3 of 4, 75 %', broken at the comma alone */
 export const shareWords = ({ right, count, share }: LevelCalibration): string =>

@@ -97,8 +97,22 @@ export function questionActivity(homePage: string, answered: Answered): Activity
   }
 }
 
-export const lessonActivity = (homePage: string, lesson: string): Activity => ({
+const lessonId = (homePage: string, lesson: string): string =>
+  `${homePage}/lesson/${encodeURIComponent(lesson)}`
+
+const named = (type: string, title: string): Definition => ({
+  type: `${TYPES}/${type}`,
+  ...(title === '' ? {} : { name: { en: title } }),
+})
+
+export const lessonActivity = (homePage: string, lesson: string, title = ''): Activity => ({
   objectType: 'Activity',
-  id: `${homePage}/lesson/${encodeURIComponent(lesson)}`,
-  definition: { type: `${TYPES}/lesson` },
+  id: lessonId(homePage, lesson),
+  definition: named('lesson', title),
+})
+
+export const beatActivity = (homePage: string, lesson: string, beat: string, title: string): Activity => ({
+  objectType: 'Activity',
+  id: `${lessonId(homePage, lesson)}/topic/${encodeURIComponent(beat)}`,
+  definition: named('module', title),
 })

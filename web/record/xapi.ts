@@ -4,19 +4,22 @@
  */
 import { confidenceMark } from '../../sim/question/marking.ts'
 import type { Answered } from '../store/records.ts'
-import { type Activity, homePageOf, inOrder, lessonActivity, questionActivity } from './xapi-activity.ts'
+import { type Activity, homePageOf, inOrder, questionActivity } from './xapi-activity.ts'
+import {
+  type Actor,
+  type Owner,
+  type RunContext,
+  type Verb,
+  XAPI_VERSION,
+  actor,
+  runContext,
+  verb,
+} from './xapi-parts.ts'
 
-const VERBS = 'http://adlnet.gov/expapi/verbs'
-const XAPI_VERSION = '2.0.0'
 /** Best and worst mark for how sure one was, and what scales it into −1 to 1 */
 const MOST = 3
 const LEAST = -6
 const SCALE = 6
-
-interface Verb {
-  readonly id: string
-  readonly display: { readonly en: string }
-}
 
 interface Score {
   readonly scaled: number
@@ -34,20 +37,13 @@ interface Result {
 
 type Extensions = Readonly<Record<string, unknown>>
 
-interface Context {
-  readonly registration: string
-  readonly platform: string
-  readonly language: string
-  readonly contextActivities?: { readonly parent: readonly Activity[] }
+interface Context extends RunContext {
   readonly extensions?: Extensions
 }
 
 export interface Statement {
   readonly id: string
-  readonly actor: {
-    readonly objectType: 'Agent'
-    readonly account: { readonly homePage: string; readonly name: string }
-  }
+  readonly actor: Actor
   readonly verb: Verb
   readonly object: Activity
   readonly result: Result
@@ -56,20 +52,8 @@ export interface Statement {
   readonly version: typeof XAPI_VERSION
 }
 
-export interface Owner {
-  /** As typed; a plain one stands for what is no web address. */
-  readonly homePage: string
-  /** Random name of the learner there */
-  readonly account: string
-  /** Whether marks for how sure one was are told */
-  readonly marksOn: boolean
-}
-
 /** Somebody who went on without a prediction attempted the question and did not answer it. */
-function verbOf({ value }: Answered): Verb {
-  const word = value === null ? 'attempted' : 'answered'
-  return { id: `${VERBS}/${word}`, display: { en: word } }
-}
+const verbOf = ({ value }: Answered): Verb => verb(value === null ? 'attempted' : 'answered')
 
 /** Hundredths of a second are the finest that statements are compared by. */
 const durationText = (seconds: number): string => `PT${Number(seconds.toFixed(2))}S`
@@ -106,13 +90,9 @@ function extensionsOf(homePage: string, { sureness, cause, given, unit }: Answer
 }
 
 function contextOf(homePage: string, answered: Answered): Context {
-  const { run, lesson } = answered
   const extensions = extensionsOf(homePage, answered)
   return {
-    registration: run,
-    platform: 'Counterturn',
-    language: 'en',
-    ...(lesson === '' ? {} : { contextActivities: { parent: [lessonActivity(homePage, lesson)] } }),
+    ...runContext(homePage, answered),
     ...(Object.keys(extensions).length === 0 ? {} : { extensions }),
   }
 }
@@ -120,7 +100,7 @@ function contextOf(homePage: string, answered: Answered): Context {
 function statementOf(answered: Answered, homePage: string, { account, marksOn }: Owner): Statement {
   return {
     id: answered.id,
-    actor: { objectType: 'Agent', account: { homePage, name: account } },
+    actor: actor(homePage, account),
     verb: verbOf(answered),
     object: questionActivity(homePage, answered),
     result: resultOf(answered, marksOn),

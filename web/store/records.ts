@@ -45,9 +45,22 @@ export interface Answered {
   readonly why: string
 }
 
+/** A topic of a lesson that somebody went through alone, or the lesson whole. */
+export interface Passage {
+  readonly id: string
+  /** ISO 8601, UTC */
+  readonly time: string
+  readonly run: string
+  readonly lesson: string
+  /** id of the topic; '' where it is the lesson */
+  readonly beat: string
+  readonly title: string
+}
+
 export interface Records {
   /** Oldest first */
   readonly answered: readonly Answered[]
+  readonly passed: readonly Passage[]
   /** Whether what this browser kept has been read back. */
   readonly readBack: boolean
   /** Why they are not kept beyond this page; '' while they are. */
@@ -68,6 +81,7 @@ export interface Records {
 
 const noRecords: Records = {
   answered: [],
+  passed: [],
   readBack: false,
   notKept: '',
   damaged: '',

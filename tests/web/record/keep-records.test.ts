@@ -1,7 +1,8 @@
 import { afterEach, beforeEach, expect, test, vi } from 'vitest'
 import { DAMAGED_KEY, RECORDS_KEY, eraseRecords } from '../../../web/record/keep-records.ts'
 import { readRecords } from '../../../web/record/records-file.ts'
-import { answer as answerNow, bankQuestion, workshopWith } from './answers.ts'
+import { type Lesson, type LessonState, noLesson } from '../../../web/store/lesson.ts'
+import { RUN, answer as answerNow, bankQuestion, workshopWith } from './answers.ts'
 import { forbidding, memory, refusing } from './storages.ts'
 
 beforeEach(() => vi.useFakeTimers({ now: Date.parse('2026-05-04T09:30:00Z') }))
@@ -33,6 +34,28 @@ test('what is answered is there when the page is opened again, with what was set
     notKept: '',
     damaged: '',
   })
+})
+
+test('topics of a lesson that is gone through alone are noted once in a run, and the lesson at its end', () => {
+  const keeper = memory()
+  const workshop = workshopWith(keeper)
+  const beats = ['one', 'two'].map((id) => ({ id, title: `Topic ${id}` }))
+  const lesson = { id: 'short', name: 'A short one', beats } as unknown as Lesson
+  const at = (beat: number, seen: readonly string[], part: Partial<LessonState> = {}) =>
+    workshop.lesson.setState({ ...noLesson, lesson, mode: 'alone', run: RUN, beat, seen, ...part })
+  at(0, ['one'], { mode: 'lead' })
+  expect(workshop.records.store.getState().passed).toEqual([])
+  at(0, ['one'])
+  at(0, ['one'], { step: 'ask' })
+  at(1, ['one', 'two'])
+  at(0, ['one', 'two'])
+  at(1, ['one', 'two'])
+  const { passed } = workshopWith(keeper).records.store.getState()
+  expect(passed.map(({ beat, title, run }) => [beat, title, run])).toEqual([
+    ['one', 'Topic one', RUN],
+    ['two', 'Topic two', RUN],
+    ['', 'A short one', RUN],
+  ])
 })
 
 test('nothing is written before there is something to keep', () => {

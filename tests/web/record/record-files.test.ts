@@ -1,9 +1,14 @@
 import fc from 'fast-check'
 import { expect, test } from 'vitest'
 import { recordCsv } from '../../../web/record/record-csv.ts'
-import { merged, printRecords, readRecords } from '../../../web/record/records-file.ts'
+import { type Recorded, merged, printRecords, readRecords } from '../../../web/record/records-file.ts'
 import type { Answered } from '../../../web/store/records.ts'
-import { answer, bankQuestion, familyOfKind, workshopWith } from './answers.ts'
+import { RUN, answer, bankQuestion, familyOfKind, workshopWith } from './answers.ts'
+
+const SECOND = '22222222-2222-4222-8222-222222222222'
+
+/** Of answers alone */
+const recorded = (answered: readonly Answered[]): Recorded => ({ answered, passed: [] })
 
 function three(): readonly Answered[] {
   const workshop = workshopWith()
@@ -30,23 +35,28 @@ const cell = (rows: readonly string[][], row: number, heading: string): string |
   rows[row]?.[rows[0]!.indexOf(heading)]
 
 test('a file that is exported is read back equal, without a problem', () => {
-  const answered = three()
-  const read = readRecords(printRecords(answered))
-  expect(read).toEqual({ answered, settings: null, problems: [] })
-  expect(printRecords(read.answered)).toBe(printRecords(answered))
+  const passage = { id: RUN, time: '2026-05-04T09:30:00.000Z', run: RUN, lesson: 'a', beat: 'b', title: 'B' }
+  const all = { answered: three(), passed: [passage, { ...passage, id: SECOND, beat: '' }] }
+  const read = readRecords(printRecords(all))
+  expect(read).toEqual({ ...all, settings: null, problems: [] })
+  expect(printRecords(read)).toBe(printRecords(all))
+  const { passed, problems } = readRecords(printRecords({ ...all, passed: [{ ...passage, run: '1' }] }))
+  expect(passed).toEqual([])
+  expect(problems[0]?.path).toBe('passed.0.run')
 })
 
 test('no export holds the nickname', () => {
   const workshop = workshopWith()
   workshop.records.store.setState({ nickname: 'Kim of row three' })
   const { answered } = workshop.records.store.getState()
-  expect(printRecords(answered) + recordCsv(answered)).not.toContain('Kim')
+  expect(printRecords(recorded(answered)) + recordCsv(answered)).not.toContain('Kim')
 })
 
 test('an answer that is taken in twice is there once', () => {
-  const answered = three()
-  expect(merged(answered, readRecords(printRecords(answered)).answered)).toBe(answered)
-  expect(merged([], [...answered, ...answered])).toHaveLength(3)
+  const all = recorded(three())
+  expect(merged(all, readRecords(printRecords(all)))).toEqual(all)
+  const twice = recorded([...all.answered, ...all.answered])
+  expect(merged(recorded([]), twice).answered).toHaveLength(3)
 })
 
 test.each<[string, string, RegExp]>([
@@ -82,14 +92,14 @@ test.each<[keyof Answered, unknown, RegExp]>([
   ['text', tooLong, /at most 4000 characters/],
 ])('an answer whose %s is wrong is left out and told', (field, value, words) => {
   const [first, second] = three()
-  const text = printRecords([{ ...first!, [field]: value }, second!])
+  const text = printRecords(recorded([{ ...first!, [field]: value }, second!]))
   const { answered, problems } = readRecords(text)
   expect(answered).toEqual([second])
   expect(problems.map(({ path, message }) => `${path} ${message}`).join()).toMatch(words)
 })
 
 test('no text makes the reader throw', () => {
-  const whole = printRecords(three())
+  const whole = printRecords(recorded(three()))
   fc.assert(
     fc.property(fc.nat(whole.length), fc.string({ maxLength: 5 }), fc.nat(20), (at, put, cut) => {
       readRecords(whole.slice(0, at) + put + whole.slice(at + cut))

@@ -134,17 +134,17 @@ const fileOf = (text: string, size = text.length) => ({
 })
 
 test('a file is taken in, added to what is there, and kept', async () => {
-  const { answered } = practised().records.store.getState()
+  const all = practised().records.store.getState()
   const keeper = memory()
   const workshop = workshopWith(keeper)
   answer(workshop, bankQuestion('turns-worm', 5), { reply: rightReply(bankQuestion('turns-worm', 5)) })
   const { records } = workshop
-  expect((await takeInFile(records, fileOf(printRecords(answered)))).outcome).toBe(
+  expect((await takeInFile(records, fileOf(printRecords(all)))).outcome).toBe(
     '6 answers taken in from my-record.json.',
   )
   expect(records.store.getState().answered).toHaveLength(7)
   expect(workshopWith(keeper).records.store.getState().answered).toHaveLength(7)
-  const twice = await takeInFile(records, fileOf(printRecords(answered)))
+  const twice = await takeInFile(records, fileOf(printRecords(all)))
   expect(twice.outcome).toContain('0 answers taken in')
   expect(twice.outcome).toContain('6 of them were there already')
   expect(records.store.getState().answered).toHaveLength(7)

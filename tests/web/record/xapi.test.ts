@@ -8,7 +8,9 @@ import { expect, test } from 'vitest'
 import { FAMILIES } from '../../../sim/question/bank.ts'
 import type { Question } from '../../../sim/question/question.ts'
 import type { Answered } from '../../../web/store/records.ts'
-import { type Owner, type Statement, statements } from '../../../web/record/xapi.ts'
+import { passageStatements } from '../../../web/record/xapi-passages.ts'
+import type { Owner } from '../../../web/record/xapi-parts.ts'
+import { type Statement, statements } from '../../../web/record/xapi.ts'
 import { RUN, answer, bankQuestion, familyOfKind, workshopWith } from './answers.ts'
 import { broken } from './xapi-rules.ts'
 
@@ -135,6 +137,39 @@ test('choices and orders name what is laid out, and the right answer is among it
   const ids = choices!.map(({ id }) => id)
   expect(correctResponsesPattern![0]!.split('[,]').toSorted()).toEqual(ids.toSorted())
   expect(order.result.response).toBe(correctResponsesPattern![0])
+})
+
+test('topics were experienced and lessons completed, in the run of their answers', () => {
+  const passage = {
+    id: '11111111-1111-4111-8111-111111111111',
+    time: '2026-05-04T09:30:00.000Z',
+    run: RUN,
+    lesson: 'boot-cleaner',
+    beat: 'turns',
+    title: 'How many turns',
+  }
+  const whole = {
+    ...passage,
+    id: '22222222-2222-4222-8222-222222222222',
+    beat: '',
+    title: 'The boot cleaner',
+  }
+  const [topic, lesson] = passageStatements([passage, whole], OWNER)
+  for (const statement of [topic!, lesson!]) {
+    expect(warnings(statement)).toEqual([])
+    expect(broken(statement)).toEqual([])
+    expect(statement.context.registration).toBe(RUN)
+  }
+  expect(topic).toMatchObject({
+    verb: { id: 'http://adlnet.gov/expapi/verbs/experienced' },
+    object: { id: 'https://school.example/drive/lesson/boot-cleaner/topic/turns' },
+  })
+  expect(topic!.context.contextActivities?.parent[0]?.id).toBe(lesson!.object.id)
+  expect(lesson).toMatchObject({
+    verb: { id: 'http://adlnet.gov/expapi/verbs/completed' },
+    object: { id: 'https://school.example/drive/lesson/boot-cleaner' },
+    result: { completion: true },
+  })
 })
 
 test('a question of a lesson names the lesson, and the same words always the same question', () => {
