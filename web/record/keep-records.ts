@@ -27,9 +27,10 @@ const PUT_ASIDE =
 
 const NOTHING: ReadRecords = { answered: [], passed: [], settings: null, problems: [] }
 
-const stored = (keeper: ErasableKeeper | null): ReadRecords => {
+/** What is kept; nothing new where that is the text which this page wrote last. */
+function stored(keeper: ErasableKeeper | null, written: string | null = null): ReadRecords {
   const text = kept(keeper, RECORDS_KEY)
-  return text === null ? NOTHING : readRecords(text)
+  return text === null || text === written ? NOTHING : readRecords(text)
 }
 
 /** Keeps a text that cannot be read with the other damaged ones; whether it is kept now. */
@@ -49,20 +50,26 @@ function takeIn({ store }: RecordStore, read: ReadRecords): void {
   store.setState((last) => ({ ...read.settings, ...merged(last, read) }))
 }
 
-/** Writes all that is known, here and there; what came of it is in `notKept`. */
-function write(records: RecordStore, keeper: ErasableKeeper | null): void {
-  const there = stored(keeper)
+/** Writes all that is known, here and there, and returns the text; null where it is not kept: `notKept` says why. */
+function write(
+  records: RecordStore,
+  keeper: ErasableKeeper | null,
+  written: string | null = null,
+): string | null {
+  const there = stored(keeper, written)
   if (there.problems.length > 0) {
     if (!putAside(keeper)) {
       records.store.setState({ notKept: REASONS.damaged })
-      return
+      return null
     }
     records.store.setState({ damaged: PUT_ASIDE })
   }
   const now = records.store.getState()
   const all = merged(now, there)
-  const result = keep(keeper, RECORDS_KEY, keptText({ ...now, ...all }))
+  const text = keptText({ ...now, ...all })
+  const result = keep(keeper, RECORDS_KEY, text)
   records.store.setState({ ...all, notKept: result.ok ? '' : REASONS[result.reason] })
+  return result.ok ? text : null
 }
 
 const isChange = (now: Records, before: Records): boolean =>
@@ -75,6 +82,7 @@ const isChange = (now: Records, before: Records): boolean =>
 
 function follow({ records, announcer }: Workshop, keeper: ErasableKeeper | null, page?: EventTarget): void {
   let busy = false
+  let written: string | null = null
   /** What changes in here is not written back. */
   const quietly = (act: () => void) => {
     busy = true
@@ -85,7 +93,9 @@ function follow({ records, announcer }: Workshop, keeper: ErasableKeeper | null,
     if (now.notKept !== before.notKept && now.notKept) announcer.say(now.notKept)
     if (busy || !isChange(now, before)) return
     if (isEmpty(now) && kept(keeper, RECORDS_KEY) === null) return
-    quietly(() => write(records, keeper))
+    quietly(() => {
+      written = write(records, keeper, written)
+    })
   })
   page?.addEventListener('storage', (event) => {
     const { key } = event as StorageEvent
