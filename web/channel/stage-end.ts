@@ -1,30 +1,27 @@
 /**
- * The stage's end of the line: it has the machine and the lesson, tells the presenter window what they do, at most ten
- * times a second, and does what is commanded there. Of two stages on one line one leads; the newer asks which.
+ * The stage's end of the line: it has the machine and the lesson, tells the presenter window what they do, and does
+ * what is commanded there. Of two stages on one line one leads; the newer asks which.
  */
-import { createStore } from 'zustand/vanilla'
-import { printMachine } from '../../sim/machine/file.ts'
+import { type StoreApi, createStore } from 'zustand/vanilla'
 import type { Workshop } from '../frame/workshop.ts'
 import { type Home, type OtherWindow, openLine } from './line.ts'
 import type { Body, Message, Sound } from './message.ts'
 import { OBEY, resume } from './obey.ts'
 import { randomName } from './room.ts'
-import { snapshotOf } from './snapshot.ts'
+import { createTeller } from './stage-teller.ts'
 import { playTick } from './tick.ts'
 
 /** Between two signs of life [ms] */
 export const BEAT_EVERY = 1000
 /** Without a sign of life for this long the other end is gone [ms] */
 export const GONE_AFTER = 3000
-/** Between two snapshots [ms] */
-const SNAPSHOT_EVERY = 100
 
 export interface StageEndState {
   /** A presenter window is there. */
   readonly presenter: boolean
   /** Commands are for this stage. */
   readonly leads: boolean
-  /** Another stage leads, and this one has to ask, or has asked and left it there. */
+  /** Another stage leads, and it is asked here which of the two shall. */
   readonly asks: boolean
   /** The room check covers the stage. */
   readonly checks: boolean
@@ -32,6 +29,7 @@ export interface StageEndState {
   readonly spins: number
   readonly sound: Sound
 }
+type Store = StoreApi<StageEndState>
 
 const begun: StageEndState = {
   presenter: false,
@@ -42,108 +40,90 @@ const begun: StageEndState = {
   sound: 'untried',
 }
 
-export function startStageEnd(workshop: Workshop, room: string, home?: Home) {
-  const store = createStore<StageEndState>(() => begun)
-  const from = randomName()
+function command(workshop: Workshop, store: Store, body: Body<'command'>): void {
+  const { command: name, value } = body
+  if (name === 'check') store.setState({ checks: value === 1 })
+  else if (name === 'spin') store.setState(({ spins }) => ({ spins: spins + 1 }))
+  else if (name === 'tick') void playTick().then((sound) => store.setState({ sound }))
+  else OBEY[name](workshop, value)
+}
+
+/** Which stage leads: the one that was there first, until another takes the lead or this one has gone. */
+function createLead(store: Store, from: string, tell: (body: Body<'stage'>) => void) {
   let since = Date.now()
-  let stamp = 0
-  let presenterAt = 0
   let otherAt = 0
-  const line = openLine(room, (message) => hear(message), home)
-
-  const snapshot = () => {
-    const { checks, sound } = store.getState()
-    return snapshotOf(workshop, { from, stamp, checks, sound })
-  }
-  const tellLesson = () => {
-    const { lesson, run, builtIn } = workshop.lesson.getState()
-    if (lesson) line.post('lesson', { from, run, builtIn, text: JSON.stringify(lesson) })
-  }
-  const tellMachine = () => {
-    const { machine } = workshop.document.store.getState()
-    line.post('machine', { from, stamp, text: printMachine(machine) })
-  }
-  const signOfLife = (takes = false) =>
-    line.post('stage', { from, since, leads: store.getState().leads, takes })
-  const isHeard = () => store.getState().presenter && store.getState().leads
-  const tellSoon = atMostEvery(SNAPSHOT_EVERY, () => {
-    if (isHeard() && workshop.lesson.getState().lesson) line.post('snapshot', snapshot())
-  })
-  const tellAll = () => {
-    if (!isHeard()) return
-    tellLesson()
-    tellMachine()
-    tellSoon.now()
-  }
-
-  const setSound = (sound: Sound) => store.setState({ sound })
-  const checkRoom = ({ command, value }: Body<'command'>) => {
-    if (command === 'check') store.setState({ checks: value === 1 })
-    else if (command === 'spin') store.setState(({ spins }) => ({ spins: spins + 1 }))
-    else void playTick().then(setSound)
-  }
-  const isForMe = ({ to }: { readonly to: string }) => to === from && store.getState().leads
-  const hear = (message: Message): void => {
-    if (message.kind === 'presenter') {
-      presenterAt = Date.now()
-      const isNew = !store.getState().presenter
-      if (isNew) store.setState({ presenter: true })
-      if (isNew || message.body.asks) {
-        signOfLife()
-        tellAll()
-      }
-    } else if (message.kind === 'stage') hearStage(message.body)
-    else if (message.kind === 'command' && isForMe(message.body)) {
-      const { command, value } = message.body
-      if (command === 'check' || command === 'spin' || command === 'tick') checkRoom(message.body)
-      else OBEY[command](workshop, value)
-    } else if (message.kind === 'resume' && isForMe(message.body))
-      resume(workshop, message.body.place, message.body.moment)
-  }
-  const hearStage = (other: Body<'stage'>) => {
-    if (!other.leads) return
-    const { leads } = store.getState()
-    const wasFirst = other.since < since || (other.since === since && other.from < from)
-    if (other.takes || wasFirst) {
-      otherAt = Date.now()
-      if (leads) store.setState({ leads: false, asks: true })
-    }
-  }
-  const lead = () => {
+  const signOfLife = (takes = false) => tell({ from, since, leads: store.getState().leads, takes })
+  const take = () => {
     since = Date.now()
     store.setState({ leads: true, asks: false })
     signOfLife(true)
-    tellAll()
   }
+  return {
+    take,
+    signOfLife,
+    hear(other: Body<'stage'>): void {
+      const wasFirst = other.since < since || (other.since === since && other.from < from)
+      if (!other.leads || !(other.takes || wasFirst)) return
+      otherAt = Date.now()
+      if (store.getState().leads) store.setState({ leads: false, asks: true })
+    },
+    /** Takes the lead once whoever had it is gone; true where it did. */
+    takeIfGone(now: number): boolean {
+      if (store.getState().leads || now - otherAt <= GONE_AFTER) return false
+      take()
+      return true
+    },
+  }
+}
 
+export function startStageEnd(workshop: Workshop, room: string, home?: Home) {
+  const store = createStore<StageEndState>(() => begun)
+  const from = randomName()
+  let presenterAt = 0
+  const line = openLine(room, (message) => hear(message), home)
+  const lead = createLead(store, from, (body) => line.post('stage', body))
+  const teller = createTeller({
+    workshop,
+    line,
+    from,
+    isHeard: () => store.getState().presenter && store.getState().leads,
+    seen: () => {
+      const { checks, sound } = store.getState()
+      return { checks, sound }
+    },
+  })
+  const isForMe = ({ to }: { readonly to: string }) => to === from && store.getState().leads
+  const hearPresenter = ({ asks }: Body<'presenter'>) => {
+    presenterAt = Date.now()
+    const isNew = !store.getState().presenter
+    if (isNew) store.setState({ presenter: true })
+    if (!isNew && !asks) return
+    lead.signOfLife()
+    teller.all()
+  }
+  const hear = (message: Message): void => {
+    if (message.kind === 'presenter') hearPresenter(message.body)
+    else if (message.kind === 'stage') lead.hear(message.body)
+    else if (message.kind === 'command' && isForMe(message.body)) command(workshop, store, message.body)
+    else if (message.kind === 'resume' && isForMe(message.body))
+      resume(workshop, message.body.place, message.body.moment)
+  }
+  const takeLead = () => {
+    lead.take()
+    teller.all()
+  }
   const beat = setInterval(() => {
     const now = Date.now()
-    const { leads, presenter } = store.getState()
-    if (presenter && now - presenterAt > GONE_AFTER) store.setState({ presenter: false, checks: false })
-    if (!leads && now - otherAt > GONE_AFTER) lead()
-    else signOfLife()
+    if (store.getState().presenter && now - presenterAt > GONE_AFTER)
+      store.setState({ presenter: false, checks: false })
+    if (lead.takeIfGone(now)) teller.all()
+    else lead.signOfLife()
   }, BEAT_EVERY)
-  const unsubscribe = [
-    workshop.lesson.subscribe((state, before) => {
-      if (state.lesson && state.run !== before.run && isHeard()) tellLesson()
-      tellSoon()
-    }),
-    workshop.document.store.subscribe((state, before) => {
-      if (state.machine === before.machine) return
-      stamp++
-      if (isHeard()) tellMachine()
-      tellSoon()
-    }),
-    ...[workshop.exercise, workshop.bench, workshop.readout, store].map((each) => each.subscribe(tellSoon)),
-    workshop.view.subscribe((now, before) => {
-      if (now.lit !== before.lit || now.large !== before.large || now.withoutLosses !== before.withoutLosses)
-        tellSoon()
-    }),
-  ]
-  signOfLife()
+  const unsubscribe = store.subscribe(teller.soon)
+  lead.signOfLife()
   return {
     store,
-    lead,
+    lead: takeLead,
     /** Leaves it to the other stage. */
     leave: (): void => store.setState({ asks: false }),
     endCheck: (): void => store.setState({ checks: false }),
@@ -153,27 +133,11 @@ export function startStageEnd(workshop: Workshop, room: string, home?: Home) {
     stop(): void {
       line.post('away', { from, closed: true })
       clearInterval(beat)
-      tellSoon.stop()
-      for (const each of unsubscribe) each()
+      unsubscribe()
+      teller.stop()
       line.close()
     },
   }
 }
 
 export type StageEnd = ReturnType<typeof startStageEnd>
-
-/** Acts at once when it has not for a while, else as soon as that while is over; `now` acts without waiting. */
-function atMostEvery(milliseconds: number, act: () => void) {
-  let last = 0
-  let waiting: ReturnType<typeof setTimeout> | undefined
-  const now = () => {
-    clearTimeout(waiting)
-    waiting = undefined
-    last = Date.now()
-    act()
-  }
-  const soon = () => {
-    if (waiting === undefined) waiting = setTimeout(now, Math.max(0, last + milliseconds - Date.now()))
-  }
-  return Object.assign(soon, { now, stop: () => clearTimeout(waiting) })
-}

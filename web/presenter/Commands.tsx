@@ -47,14 +47,13 @@ function CommandButton({
 function Through() {
   const mirror = useWorkshop()
   const { end } = usePresenter()
-  const { step } = useStore(mirror.lesson)
+  useStore(mirror.lesson)
   useView((view) => view.lit)
   const then = comingNext(mirror)
-  const isAsked = step === 'ask' || step === 'count'
   return (
     <div className="presenter-through">
+      {then.kind === 'count' && <CommandButton command="reveal" label="Reveal without a count" />}
       <CommandButton command="back" label="Back" icon="back" hotkey="PageUp" />
-      <CommandButton command="reveal" label="Reveal" reason={isAsked ? null : 'Nothing is covered now.'} />
       <button
         type="button"
         className="button main presenter-go"
@@ -104,7 +103,6 @@ function Picture() {
         hotkey="."
         reason={large ? null : 'In Large only.'}
       />
-      <CommandButton command="close" label="Close the lesson" />
     </div>
   )
 }

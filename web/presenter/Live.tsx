@@ -31,7 +31,7 @@ export function Live() {
         <Count part="right" />
       </div>
       <p className="presenter-ratio">
-        Turns, in all. Ratio <span className="number">{ratio}</span>
+        Turns so far. Ratio <span className="number">{ratio}</span>
       </p>
       <details>
         <summary className="button">Readings</summary>

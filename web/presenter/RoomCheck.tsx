@@ -2,10 +2,10 @@
 import { Icon } from '../instrument/Icon.tsx'
 import { type MarkedPart, MarkSign } from '../instrument/MarkSign.tsx'
 
-const MARKS: readonly { readonly part: MarkedPart; readonly words: string }[] = [
-  { part: 'left', words: 'Left wheel: two dashes' },
-  { part: 'worm', words: 'Worm: one dash' },
-  { part: 'right', words: 'Right wheel: a dot' },
+const MARKS: readonly { readonly part: MarkedPart; readonly words: readonly [string, string] }[] = [
+  { part: 'left', words: ['Left wheel', 'two dashes'] },
+  { part: 'worm', words: ['Worm', 'one dash'] },
+  { part: 'right', words: ['Right wheel', 'a dot'] },
 ]
 
 /** A disc with one mark, which makes a turn each time `spins` goes up. */
@@ -36,11 +36,16 @@ export function RoomCheck({ spins, onEnd }: RoomCheckProps) {
         {MARKS.map(({ part, words }) => (
           <li key={part}>
             <MarkSign part={part} size={112} />
-            {words}
+            <p>
+              {words[0]}
+              <br />
+              {words[1]}
+            </p>
           </li>
         ))}
         <li>
-          <Disc spins={spins} />A mark that turns
+          <Disc spins={spins} />
+          <p>A mark that turns</p>
         </li>
       </ul>
       <button type="button" className="button plain icon room-end" title="End the room check" onClick={onEnd}>

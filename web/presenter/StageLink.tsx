@@ -83,7 +83,15 @@ function Linked({ end }: { readonly end: StageEnd }) {
   const failed = opening === 'blocked' || (unanswered && !presenter)
   return (
     <>
-      <button type="button" className="button plain" aria-pressed={presenter} onClick={open}>
+      <button
+        type="button"
+        className="button plain"
+        title={
+          presenter ? 'It is open and follows this stage' : 'Notes and answers, in a window of their own'
+        }
+        onClick={open}
+      >
+        {presenter && <Icon name="check" size={16} />}
         Presenter window
       </button>
       {createPortal(

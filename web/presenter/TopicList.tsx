@@ -44,6 +44,9 @@ export function TopicList() {
           )
         })}
       </ol>
+      <button type="button" className="button" onClick={() => end.send('close')}>
+        Close the lesson
+      </button>
     </section>
   )
 }
