@@ -8,6 +8,9 @@ import type { LessonStep } from '../store/lesson.ts'
 import { LedCount } from './LedCount.tsx'
 import { spokenAnswer } from './lesson-words.ts'
 
+/** Questions of more characters are set smaller in front of a room. */
+const LONG = 150
+
 interface LedQuestionProps {
   readonly question: Question
   readonly step: LessonStep
@@ -20,10 +23,10 @@ const sentenceOf = (ask: AskChoice, option: string): string | undefined =>
 function Choices({ ask, revealed }: { readonly ask: AskChoice; readonly revealed: boolean }) {
   return (
     <ol className="led-options">
-      {ask.options.map(({ id, text }) => {
+      {ask.options.map(({ id, text }, place) => {
         const right = revealed && id === ask.answer
         return (
-          <li key={id} data-right={right}>
+          <li key={id} value={place + 1} data-right={right}>
             {text}
             {right && (
               <>
@@ -100,7 +103,7 @@ export function LedQuestion({ question, step }: LedQuestionProps) {
   const { ask } = question
   const revealed = step === 'reveal'
   return (
-    <div className="lesson-question">
+    <div className="lesson-question" data-long={question.text.length > LONG}>
       <h2>{question.text}</h2>
       {ask.kind === 'choice' && <Choices ask={ask} revealed={revealed} />}
       {ask.kind === 'order' && <Cards ask={ask} revealed={revealed} />}

@@ -1,9 +1,10 @@
 /** What the lesson says now: where the caption stands otherwise. */
-import { useMemo } from 'react'
+import { Suspense, useMemo } from 'react'
 import { useStore } from 'zustand'
 import type { Question } from '../../sim/question/question.ts'
 import { useWorkshop } from '../frame/workshop.ts'
 import { Icon } from '../instrument/Icon.tsx'
+import { StageLink } from '../later.ts'
 import type { Beat, LessonState, LessonStep } from '../store/lesson.ts'
 import { LedQuestion } from './LedQuestion.tsx'
 import { OwnQuestion } from './OwnQuestion.tsx'
@@ -19,6 +20,9 @@ function Place({ state }: { readonly state: LessonState }) {
   return (
     <div className="lesson-place">
       <p className="small">{state.lesson?.name}</p>
+      <Suspense>
+        <StageLink />
+      </Suspense>
       <button
         type="button"
         className="button plain icon"

@@ -15,8 +15,8 @@ export function SafetyCard({ covered }: { readonly covered: boolean }) {
       </span>
       <div>
         <p>
-          <b>Mains kills.</b> Local codes and licensed practice come first. This picture is no permission to
-          open a mains machine.
+          <b>Mains kills.</b> Local codes and licensed practice come first.{' '}
+          <span className="safety-more">This picture is no permission to open a mains machine.</span>
         </p>
         {!covered && (
           <ul>
