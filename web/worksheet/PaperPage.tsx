@@ -36,7 +36,7 @@ function Intro({ sheet, address }: { readonly sheet: Sheet; readonly address: st
   return (
     <div className="ws-intro">
       <div>
-        <h3>{sheet.title}</h3>
+        <h3 className="ws-title">{sheet.title}</h3>
         <p>
           Predict first, before anything turns, and say how sure you are: 1, 2 or 3. Then count on the screen
           or at a machine, write down what you counted, and explain.
@@ -87,7 +87,7 @@ export function PaperPage({ placed: { sheet, page, number, of }, paper, address 
       <Head answers={answers} />
       {page.first && !answers && <Intro sheet={sheet} address={address} />}
       {page.first && answers && (
-        <h3>
+        <h3 className="ws-title">
           {sheet.title}
           {versionText(sheet)}: answers
         </h3>

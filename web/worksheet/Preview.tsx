@@ -49,7 +49,7 @@ export function Preview({ placed, paper, address }: PreviewProps) {
   const size = PAPERS[paper]
   const scale = width / (size.width * PER_MM)
   return (
-    <section className="worksheet-preview" aria-label="Preview">
+    <section aria-label="Preview">
       <div className="worksheet-paper" ref={box} style={{ height: `${size.height * PER_MM * scale}px` }}>
         <div style={{ padding: `${MARGIN}mm`, width: `${size.width}mm`, transform: `scale(${scale})` }}>
           <PaperPage placed={placed} paper={paper} address={address} />

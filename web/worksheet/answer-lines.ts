@@ -3,12 +3,17 @@ import { isClose, toleranceOf } from '../../sim/question/marking.ts'
 import type { AskChoice, AskNumber, AskOrder, Question } from '../../sim/question/question.ts'
 import { numberText, valueText } from '../../sim/question/value-text.ts'
 
+interface Slip {
+  readonly value: string
+  readonly sentence: string
+}
+
 export interface AnswerLines {
   readonly text: string
   readonly answer: string
   readonly working: string
   /** What leads to other answers: the answer, and why */
-  readonly slips: readonly { readonly value: string; readonly sentence: string }[]
+  readonly slips: readonly Slip[]
 }
 
 /** How far off an answer still counts, in words; '' where it has to be met. */
@@ -22,6 +27,16 @@ export function toleranceText({ tolerance, answer, unit }: AskNumber): string {
   return ''
 }
 
+/** Several slips that lead to one answer, in one line. */
+function joined(slips: readonly Slip[]): readonly Slip[] {
+  const byValue = new Map<string, string>()
+  for (const { value, sentence } of slips) {
+    const before = byValue.get(value)
+    byValue.set(value, before === undefined ? sentence : `${before} Or: ${sentence}`)
+  }
+  return [...byValue].map(([value, sentence]) => ({ value, sentence }))
+}
+
 function numberLines(ask: AskNumber): Pick<AnswerLines, 'answer' | 'slips'> {
   const tolerance = toleranceText(ask)
   const answer = valueText(ask.answer, ask.unit)
@@ -32,13 +47,13 @@ function numberLines(ask: AskNumber): Pick<AnswerLines, 'answer' | 'slips'> {
 }
 
 /** Without the full stop of an option that is a sentence: more follows it here. */
-const sentence = (text: string): string => text.replace(/\.$/, '')
+const unended = (text: string): string => text.replace(/\.$/, '')
 
 function choiceLines({ options, answer, slips }: AskChoice): Pick<AnswerLines, 'answer' | 'slips'> {
-  const textOf = (id: string) => sentence(options.find((option) => option.id === id)?.text ?? id)
+  const textOf = (id: string) => unended(options.find((option) => option.id === id)?.text ?? id)
   return {
     answer: textOf(answer),
-    slips: slips.map(({ option, sentence }) => ({ value: textOf(option), sentence })),
+    slips: joined(slips.map(({ option, sentence }) => ({ value: textOf(option), sentence }))),
   }
 }
 
@@ -46,7 +61,7 @@ function orderLines({ cards, answer, slips }: AskOrder): Pick<AnswerLines, 'answ
   const textOf = (id: string) => cards.find((card) => card.id === id)?.text ?? id
   return {
     answer: answer.map((id, i) => `${i + 1} ${textOf(id)}`).join(', '),
-    slips: slips.map(({ sentence }) => ({ value: 'Another order', sentence })),
+    slips: joined(slips.map(({ sentence }) => ({ value: 'Another order', sentence }))),
   }
 }
 

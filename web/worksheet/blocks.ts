@@ -4,7 +4,7 @@ import { GAP, type Filling, type Size, linesOf } from './paper.ts'
 
 /** Signs in a millimetre of text, on the safe side: 10.5 pt on the sheet, 9.5 pt among the answers. */
 const SIGNS_PER_MM = 0.54
-const ANSWER_SIGNS_PER_MM = 0.56
+const ANSWER_SIGNS_PER_MM = 0.62
 const LINE = 5
 /** Signs that the number of a question takes */
 const NUMBER_SIGNS = 4
@@ -26,7 +26,7 @@ const EXPLAIN = 8
 const WRITING_LINE = 8
 const MOST_WRITING = 8
 /** Above a question, under the line that parts it from the one before */
-const ABOVE = 3
+const ABOVE = 4
 
 /** Pages and their parts */
 const HEAD = 15

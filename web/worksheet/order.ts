@@ -47,7 +47,7 @@ export const firstOrder: Order = {
   seed: 'first',
   versions: 1,
   paper: 'a4',
-  answers: true,
+  answers: false,
   bench: true,
 }
 

@@ -15,6 +15,7 @@ import { qrPicture } from '../../../web/worksheet/qr.ts'
 import { bootCleaner } from '../../support/machines.ts'
 
 const AT = { machine: bootCleaner, practice: bootCleaner, lessons: [] }
+const ORDER: Order = { ...firstOrder, answers: true }
 const ADDRESS = 'https://counterturn.example/'
 const LEVELS: readonly Level[] = [1, 2, 3]
 
@@ -42,7 +43,7 @@ const words = (html: string) =>
 const batches = LEVELS.flatMap((level) =>
   Array.from({ length: Math.ceil(FAMILIES.length / 6) }, (_, i): Order => {
     const some = FAMILIES.slice(6 * i, 6 * i + 6).map(({ name }) => ({ family: name, level }))
-    return { ...firstOrder, level, seed: `bank-${level}`, families: [...some, ...some] }
+    return { ...ORDER, level, seed: `bank-${level}`, families: [...some, ...some] }
   }),
 )
 
@@ -120,15 +121,13 @@ describe('the answers', () => {
   })
 
   test('stand on pages of their own after all questions, version by version, or on none', () => {
-    const all = pages({ ...firstOrder, versions: 3 })
+    const all = pages({ ...ORDER, versions: 3 })
     const kinds = all.map(({ page }) => page.kind)
     expect(kinds).toEqual(kinds.toSorted((a, b) => Number(a === 'answers') - Number(b === 'answers')))
     const answered = all.filter(({ page }) => page.kind === 'answers')
     expect(answered.map(({ sheet }) => sheet.version)).toEqual([1, 2, 3])
     for (const placed of answered) expect(words(markup(placed))).toContain(placed.sheet.code)
-    expect(pages({ ...firstOrder, versions: 3, answers: false })).toEqual(
-      all.slice(0, kinds.indexOf('answers')),
-    )
+    expect(pages({ ...ORDER, versions: 3, answers: false })).toEqual(all.slice(0, kinds.indexOf('answers')))
   })
 })
 
