@@ -28,6 +28,7 @@ const loaders = {
   clash: () => import('../sim/machine/timing-problems.ts'),
   links: () => import('./file/open-text.ts'),
   files: () => import('./file/open-save.ts'),
+  opening: () => import('./file/open-machine.ts'),
   keeping: () => import('./file/link-for.ts'),
   readings: () => import('./instrument/Readings.tsx'),
   waves: () => import('./drive/WavesPanel.tsx'),

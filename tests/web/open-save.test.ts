@@ -8,7 +8,8 @@ import { openMachine } from '../../web/file/open-machine.ts'
 import { MOST_FILE, fileName, readMachineFile } from '../../web/file/open-save.ts'
 import { readLink } from '../../web/file/read-link.ts'
 import { linkFor } from '../../web/file/link-for.ts'
-import { openState, stateOf } from '../../web/file/workshop-state.ts'
+import { openState } from '../../web/file/open-state.ts'
+import { stateOf } from '../../web/file/workshop-state.ts'
 import { writeLink } from '../../web/file/write-link.ts'
 import { bootCleaner, classroomModel, demoMachines, ventOpener } from '../support/machines.ts'
 
@@ -127,7 +128,10 @@ test('a link made in Predict tells nothing of the turns, and opens in the questi
   expect(readLink(linkFor(workshop)).state).toStrictEqual(plainState(ventOpener, 'predict'))
   const set = { bank: 1, seed: 'room', items: [{ family: 'turns-worm', index: 0, level: 1 as const }], at: 0 }
   workshop.predict.setState({ source: 'set', set })
-  expect(readLink(linkFor(workshop)).state).toStrictEqual({ ...plainState(ventOpener, 'predict'), asked: set })
+  expect(readLink(linkFor(workshop)).state).toStrictEqual({
+    ...plainState(ventOpener, 'predict'),
+    asked: set,
+  })
 })
 
 test('a link made before the commitment opens at a pace at which its machine can be counted', () => {

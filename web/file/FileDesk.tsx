@@ -5,10 +5,11 @@ import { useView, useWorkshop } from '../frame/workshop.ts'
 import type { Autosave } from './autosave.ts'
 import { DropTarget } from './DropTarget.tsx'
 import type { Outcome } from './OpenProblems.tsx'
-import { openMachine } from './open-machine.ts'
 import { useFileDrop } from './use-file-drop.ts'
 
 const MachineSheet = lazy(async () => ({ default: (await import('./MachineSheet.tsx')).MachineSheet }))
+
+const fetchOpening = () => import('./open-machine.ts')
 
 interface FileDeskProps {
   readonly autosave: Autosave
@@ -29,7 +30,7 @@ function useOpening(first: Outcome | null) {
       const outcome = machine
         ? `${machine.name} is on the bench, from ${name}.${rest}`
         : `${name} was not opened. The machine on the bench is still there.${rest}`
-      if (machine) openMachine(workshop, machine)
+      if (machine) (await fetchOpening()).openMachine(workshop, machine)
       workshop.announcer.say(outcome)
       const toTell = machine ? problems.filter(({ severity }) => severity !== 'note') : problems
       setLast({ outcome, problems: toTell })
@@ -37,7 +38,8 @@ function useOpening(first: Outcome | null) {
     },
     [workshop],
   )
-  const choose = (machine: Machine) => {
+  const choose = async (machine: Machine) => {
+    const { openMachine } = await fetchOpening()
     openMachine(workshop, machine)
     workshop.announcer.say(`${machine.name} is on the bench.`)
     setLast(null)
@@ -62,7 +64,14 @@ export function FileDesk({ autosave, first = null }: FileDeskProps) {
   return (
     <>
       <Suspense>
-        {sheet && <MachineSheet autosave={autosave} onMachine={choose} onFiles={onFiles} last={last} />}
+        {sheet && (
+          <MachineSheet
+            autosave={autosave}
+            onMachine={(machine) => void choose(machine)}
+            onFiles={onFiles}
+            last={last}
+          />
+        )}
       </Suspense>
       {over && <DropTarget />}
     </>

@@ -7,7 +7,7 @@ import type { Outcome } from './OpenProblems.tsx'
 import { readAutosave } from './read-autosave.ts'
 import { readLink } from './read-link.ts'
 import type { Keeper } from './storage.ts'
-import { openState } from './workshop-state.ts'
+import { openState } from './open-state.ts'
 
 const LINK_FAILED = 'This link could not be read, so nothing was opened from it.'
 const LINK_DOUBTFUL = 'The link was opened, but not all of it could be read.'

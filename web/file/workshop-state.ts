@@ -1,11 +1,7 @@
-/** Between the open page and the state that a link or the autosave holds. */
+/** The open page as the state that a link or the autosave holds. */
 import { copyTurns, noTurns } from '../../sim/drive/turns.ts'
-import { hold, placeAt } from '../frame/frame.ts'
-import { type Workshop, paceFor } from '../frame/workshop.ts'
-import { firstPredict } from '../store/predict.ts'
-import { isSame } from './difference.ts'
-import { leaveLent } from './leave-lent.ts'
-import { type LinkState, plainState } from './link-state.ts'
+import type { Workshop } from '../frame/workshop.ts'
+import type { LinkState } from './link-state.ts'
 
 /** What Predict asks where it asks a set. */
 function askedSet({ predict, view }: Workshop): LinkState['asked'] {
@@ -37,30 +33,4 @@ export function ownState(workshop: Workshop): LinkState {
   const { large } = state.picture
   const picture = { caseState, motorCut, apart, view: view.name, camera, withoutLosses, large }
   return { ...state, machine: document.machine, bench, picture, moment }
-}
-
-/** Sets the page to a state. Undo brings the machine back that was there before. */
-export function openState(workshop: Workshop, state: LinkState): void {
-  const { machine, way, picture, moment, asked, lesson } = state
-  leaveLent(workshop)
-  hold(workshop.frame)
-  workshop.document.endGesture()
-  workshop.document.edit((now) => (isSame(now, machine) ? now : machine))
-  const uncommitted = way === 'predict' && isSame({ ...plainState(machine, way), asked }, state)
-  workshop.bench.setState(uncommitted ? { ...state.bench, pace: paceFor(machine) } : state.bench)
-  workshop.predict.setState({ ...firstPredict, source: asked ? 'set' : 'machine', set: asked })
-  workshop.linked.setState({ lesson })
-  const { view: name, camera, caseState, motorCut, apart, withoutLosses, large } = picture
-  workshop.view.setState(({ view }) => ({
-    way,
-    caseState,
-    motorCut,
-    apart,
-    withoutLosses,
-    large,
-    camera,
-    view: { name, nonce: view.nonce + 1, camera },
-  }))
-  placeAt(workshop.frame, moment.turns, moment.ticks, moment.rest)
-  workshop.copyReading()
 }
