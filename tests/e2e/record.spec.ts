@@ -4,6 +4,7 @@ import { AxeBuilder } from '@axe-core/playwright'
 import { type Locator, type Page, expect, test } from '@playwright/test'
 import { readRecords } from '../../web/record/records-file.ts'
 import { open, watch } from './support/app.ts'
+import { readPdf } from './support/pdf.ts'
 
 const MOST_TABS = 80
 
@@ -123,6 +124,26 @@ test('three answers by keyboard are seen, taken away, erased and taken in again'
   expect(
     seen.requests.filter((url) => !url.startsWith(new URL(page.url()).origin) && !/^(data|blob):/.test(url)),
   ).toEqual([])
+})
+
+test('the summary prints alone, on one sheet, with the name that was typed', async ({ page }) => {
+  await page.addInitScript(() => {
+    window.print = () => undefined
+  })
+  await open(page, '?quality=low#/predict')
+  await answerThree(page)
+  await openRecord(page)
+  await tabTo(page, page.getByRole('textbox', { name: 'Name on your own print' }))
+  await page.keyboard.type('Kim')
+  await press(page, button(page, 'Print the summary'))
+  await expect(page.locator('.printed')).toBeAttached()
+  const sheets = await readPdf(await page.pdf({ format: 'A4' }))
+  expect(sheets).toHaveLength(1)
+  const { words } = sheets[0]!
+  expect(words).toContain('My record, Kim')
+  expect(words).toContain('Look at again')
+  expect(words).toContain('(sure 3)')
+  expect(words).not.toMatch(/Erase all|Commit|certificate|score/i)
 })
 
 test('what one open page records is in the other', async ({ page, context }) => {
