@@ -5,6 +5,7 @@ import { judge } from './demonstrate/judge.ts'
 const loaders = {
   prediction: () => import('./predict/PredictionSheet.tsx'),
   part: () => import('./instrument/PartCard.tsx'),
+  flag: () => import('./instrument/TapeFlag.tsx'),
   formula: () => import('./instrument/FormulaPanel.tsx'),
   design: () => import('./design/DesignSheet.tsx'),
   parameters: () => import('./design/ParameterSheet.tsx'),
@@ -54,6 +55,7 @@ const loaders = {
 }
 
 export const PredictionSheet = lazy(async () => ({ default: (await loaders.prediction()).PredictionSheet }))
+export const TapeFlag = lazy(async () => ({ default: (await loaders.flag()).TapeFlag }))
 export const PartCard = lazy(async () => ({ default: (await loaders.part()).PartCard }))
 export const DesignSheet = lazy(async () => ({ default: (await loaders.design()).DesignSheet }))
 export const DesignFacts = lazy(async () => ({ default: (await loaders.facts()).DesignFacts }))

@@ -13,6 +13,7 @@ import { inputOf } from '../store/bench.ts'
 import { WHEELS_OFF } from '../timing/wheels-off.ts'
 import { reasonNotToTurn } from './turning.ts'
 import { whyUnsettled } from './unsettled.ts'
+import './stage-note.css'
 
 /** Pictures a second of the common screen [Hz] */
 const SCREEN = 60

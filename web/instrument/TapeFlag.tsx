@@ -1,5 +1,6 @@
 /** The prediction's flag on the tape: dragged, or moved by keys, while nothing is committed; then it stands. */
-import type { KeyboardEvent, RefObject } from 'react'
+import type { KeyboardEvent, Ref } from 'react'
+import './tape-flag.css'
 
 const STEPS: Readonly<Record<string, number>> = {
   ArrowRight: 1,
@@ -14,7 +15,7 @@ const STEPS: Readonly<Record<string, number>> = {
 const FARTHEST_FLAG = 400
 
 interface TapeFlagProps {
-  readonly element: RefObject<HTMLDivElement | null>
+  readonly element: Ref<HTMLDivElement>
   readonly turns: number | null
   readonly text: string
   /** null: it is committed. */

@@ -1,7 +1,7 @@
 /** The turn tape: one canvas laid out by worm angle, and the prediction's flag on it. */
-import { type PointerEvent, useEffect, useRef } from 'react'
+import { type PointerEvent, Suspense, useEffect, useRef, useState } from 'react'
 import { useWorkshop } from '../frame/workshop.ts'
-import { TapeFlag } from './TapeFlag.tsx'
+import { TapeFlag } from '../later.ts'
 import type { TapeContent } from './tape-picture.ts'
 import { type TapeSurface, attachSurface, createSurface, showContent } from './tape-surface.ts'
 
@@ -13,7 +13,8 @@ interface TurnTapeProps extends TapeContent {
 export function TurnTape({ starts, teeth, cover, flag, taps, trial, flagText, onFlag }: TurnTapeProps) {
   const { frame } = useWorkshop()
   const canvas = useRef<HTMLCanvasElement>(null)
-  const flagElement = useRef<HTMLDivElement>(null)
+  // it is fetched later than the tape, which then finds room for it
+  const [flagElement, setFlagElement] = useState<HTMLDivElement | null>(null)
   const surface = useRef<TapeSurface | null>(null)
   useEffect(() => {
     if (!canvas.current) return undefined
@@ -24,10 +25,10 @@ export function TurnTape({ starts, teeth, cover, flag, taps, trial, flagText, on
     const content = { starts, teeth, cover, flag, taps, trial }
     // A font can be set only once the page's styles are settled: in the frame they are, in the edit they are not yet.
     const inFrame = requestAnimationFrame(() => {
-      if (surface.current) showContent(surface.current, frame, content, flagElement.current)
+      if (surface.current) showContent(surface.current, frame, content, flagElement)
     })
     return () => cancelAnimationFrame(inFrame)
-  }, [frame, starts, teeth, cover, flag, taps, trial])
+  }, [frame, starts, teeth, cover, flag, taps, trial, flagElement])
 
   const place = (event: PointerEvent<HTMLElement>) => {
     const tape = surface.current?.tape
@@ -39,7 +40,7 @@ export function TurnTape({ starts, teeth, cover, flag, taps, trial, flagText, on
     if (!onFlag) return
     event.currentTarget.setPointerCapture(event.pointerId)
     place(event)
-    flagElement.current?.focus({ preventScroll: true })
+    flagElement?.focus({ preventScroll: true })
     event.preventDefault()
   }
   const drag = (event: PointerEvent<HTMLElement>) => {
@@ -48,9 +49,11 @@ export function TurnTape({ starts, teeth, cover, flag, taps, trial, flagText, on
   return (
     <div className="turn-tape" data-flag={onFlag !== null} onPointerDown={grasp} onPointerMove={drag}>
       <canvas ref={canvas} aria-hidden="true" />
-      {(onFlag || flag !== null) && (
-        <TapeFlag element={flagElement} turns={flag} text={flagText} onMove={onFlag} />
-      )}
+      <Suspense>
+        {(onFlag || flag !== null) && (
+          <TapeFlag element={setFlagElement} turns={flag} text={flagText} onMove={onFlag} />
+        )}
+      </Suspense>
     </div>
   )
 }
