@@ -11,6 +11,11 @@ import type { Block, PlacedPage } from './pages.ts'
 import { inside } from './paper.ts'
 import './paper.css'
 
+function codeLabel({ screen }: Sheet): string {
+  if (screen === 'questions') return 'QR code of these questions'
+  return screen === 'machine' ? 'QR code of this machine in Predict' : 'QR code of this lesson'
+}
+
 const versionText = ({ version }: Sheet): string => (version === 0 ? '' : `, version ${version}`)
 
 const Head = ({ answers }: { readonly answers: boolean }) => (
@@ -33,6 +38,7 @@ const Head = ({ answers }: { readonly answers: boolean }) => (
 )
 
 function Intro({ sheet, address }: { readonly sheet: Sheet; readonly address: string }) {
+  const link = sheetLink(sheet, address)
   return (
     <div className="ws-intro">
       <div>
@@ -41,12 +47,12 @@ function Intro({ sheet, address }: { readonly sheet: Sheet; readonly address: st
           Predict first, before anything turns, and say how sure you are: 1, 2 or 3. Then count on the screen
           or at a machine, write down what you counted, and explain.
         </p>
-        <p>On the screen: this QR code, or Worksheet at {shortAddress(address)} with the sheet code below.</p>
+        <p>
+          On the screen: {link && 'this QR code, or '}Worksheet at {shortAddress(address)} with the sheet code
+          below.
+        </p>
       </div>
-      <QrCode
-        text={sheetLink(sheet, address)}
-        label={sheet.items ? 'QR code of these questions' : 'QR code of this machine in Predict'}
-      />
+      {link && <QrCode text={link} label={codeLabel(sheet)} />}
     </div>
   )
 }
@@ -106,7 +112,7 @@ export function PaperPage({ placed: { sheet, page, number, of }, paper, address 
       </div>
       <footer className="ws-foot">
         <span>{modulesText(sheet.machine)}</span>
-        <span>Seed {sheet.seed}</span>
+        {sheet.seed !== '' && <span>Seed {sheet.seed}</span>}
         <span>
           Sheet code <b className="ws-code">{sheet.code}</b>
         </span>

@@ -20,7 +20,7 @@ function drawingOf(base: Machine, machine: Machine): Drawing {
   return drawing
 }
 
-export const countsText = ({ gearing }: Machine): string =>
+const countsText = ({ gearing }: Machine): string =>
   `${counted(gearing.wormStarts, 'start')}, ${counted(gearing.wheelTeeth, 'tooth', 'teeth')}`
 
 export const modulesText = ({ name, gearing }: Machine): string =>

@@ -4,6 +4,7 @@ import type { OrderProps } from './SourceChoice.tsx'
 import { type Paper, tidySeed } from './order.ts'
 import { chance, seedWord } from './seeds.ts'
 import { LONGEST_SEED, MOST_SHEETS, isSeed } from './sheet-code.ts'
+import { isFixed } from './sheets.ts'
 
 const PAPERS: readonly { readonly value: Paper; readonly label: string }[] = [
   { value: 'a4', label: 'A4' },
@@ -23,7 +24,8 @@ const Tick = ({ label, ticked, onChange }: TickProps) => (
   </label>
 )
 
-export function PrintChoice({ order, onChange }: OrderProps) {
+/** What numbers are drawn by, and how often. */
+function Drawn({ order, onChange }: Omit<OrderProps, 'at'>) {
   return (
     <>
       <div className="worksheet-row">
@@ -58,6 +60,14 @@ export function PrintChoice({ order, onChange }: OrderProps) {
           }
         />
       </label>
+    </>
+  )
+}
+
+export function PrintChoice({ order, onChange }: OrderProps) {
+  return (
+    <>
+      {!isFixed(order) && <Drawn order={order} onChange={onChange} />}
       <Choice
         name="worksheet-paper"
         question="Paper"

@@ -3,9 +3,11 @@ import type { Level } from '../../sim/question/family.ts'
 import { FAMILIES } from '../../sim/question/bank.ts'
 import { counted } from '../../sim/question/value-text.ts'
 import { Choice } from '../question/Choice.tsx'
+import type { Lesson } from '../store/lesson.ts'
 import { FamilyCounts } from './FamilyCounts.tsx'
 import { MACHINE_FAMILIES } from './about-machine.ts'
 import type { AtHand, Order, Source } from './order.ts'
+import { questionsIn } from './sheets.ts'
 import { inOwnWords, wantedIn } from './wanted.ts'
 
 export interface OrderProps {
@@ -25,9 +27,23 @@ const LEVELS: readonly { readonly value: Level; readonly label: string }[] = [
   { value: 3, label: '3' },
 ]
 
+const NUMBERS = [
+  { value: 'own', label: 'Its own numbers' },
+  { value: 'seed', label: 'Others, by a seed' },
+] as const
+
+/** Only questions of the bank can have other numbers. */
+function otherNumbers(lesson: Lesson): string {
+  const own = inOwnWords(lesson)
+  const stay =
+    own === 0
+      ? ''
+      : ` ${counted(own, 'question')} in the lesson’s own words ${own === 1 ? 'is' : 'are'} left out.`
+  return `${counted(wantedIn(lesson).length, 'question')} of the bank, each with numbers by the seed.${stay}`
+}
+
 function LessonField({ order, at, onChange }: OrderProps) {
   const found = at.lessons.find(({ lesson }) => lesson.id === order.lesson)
-  const own = found ? inOwnWords(found.lesson) : 0
   return (
     <>
       <label className="field worksheet-wide">
@@ -42,10 +58,19 @@ function LessonField({ order, at, onChange }: OrderProps) {
         </select>
       </label>
       {found && (
+        <Choice
+          name="worksheet-numbers"
+          question="Questions with"
+          options={NUMBERS}
+          chosen={order.ownNumbers ? 'own' : 'seed'}
+          onChoose={(chosen) => onChange({ ownNumbers: chosen === 'own' })}
+        />
+      )}
+      {found && (
         <p className="small">
-          {counted(wantedIn(found.lesson).length, 'question')}, with numbers by the seed.
-          {own > 0 &&
-            ` ${counted(own, 'question')} in the lesson’s own words ${own === 1 ? 'stays' : 'stay'} there.`}
+          {order.ownNumbers
+            ? `All ${counted(questionsIn(found.lesson).length, 'question')}, as the lesson asks them.`
+            : otherNumbers(found.lesson)}
         </p>
       )}
     </>

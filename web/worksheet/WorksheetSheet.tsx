@@ -12,8 +12,9 @@ import { PrintChoice } from './PrintChoice.tsx'
 import { PrintedSheets } from './PrintedSheets.tsx'
 import { SourceChoice } from './SourceChoice.tsx'
 import { lessonsAtHand } from './lessons-at-hand.ts'
-import { type AtHand, type Order, firstOrder, sheetsOf } from './order.ts'
+import { type AtHand, type Order, firstOrder } from './order.ts'
 import { type MadePages, type PlacedPage, pagesFor } from './pages.ts'
+import { isFixed, sheetsOf } from './sheets.ts'
 import './worksheet.css'
 
 /** The machine on the bench is the person's own, also while another is lent for a question. */
@@ -29,7 +30,8 @@ function useAtHand(): AtHand {
   )
 }
 
-function summary(pages: readonly PlacedPage[], { versions }: Order): string {
+function summary(pages: readonly PlacedPage[], order: Order): string {
+  const versions = isFixed(order) ? 1 : order.versions
   const answers = pages.filter(({ page }) => page.kind === 'answers').length
   const parts = [
     counted(pages.length - answers, 'page'),

@@ -65,7 +65,7 @@ function countingHeight(question: Question): number {
 }
 
 /** Lines to write on: two to explain, four to reckon as well. */
-export const leastWriting = (question: Question): number => (question.trial || hasPicture(question) ? 2 : 4)
+const leastWriting = (question: Question): number => (question.trial || hasPicture(question) ? 2 : 4)
 
 /** With a share of what is left of a page [mm], more. */
 export const writingLines = (question: Question, share: number): number =>

@@ -5,10 +5,13 @@ import { plainState } from '../file/link-state.ts'
 import { writeLink } from '../file/write-link.ts'
 import type { Sheet } from './order.ts'
 
-/** The set in Predict, from its first question on; or the machine in Predict, where the questions are about that. */
-export function sheetLink({ machine, seed, items }: Sheet, page: string): string {
+/** To the set in Predict, from its first question on; to the lesson; to the machine in Predict. Null: to nothing. */
+export function sheetLink({ machine, seed, items, screen }: Sheet, page: string): string | null {
+  if (screen === 'nothing') return null
+  const lesson = typeof screen === 'string' ? null : screen
   const asked = items && { bank: BANK, seed, items, at: 0 }
-  return page + writeAddress('predict', writeLink({ ...plainState(machine, 'predict'), asked }))
+  const way = lesson ? 'demonstrate' : 'predict'
+  return page + writeAddress(way, writeLink({ ...plainState(machine, way), asked, lesson }))
 }
 
 /** As it is typed by hand: without the scheme, which browsers add. */

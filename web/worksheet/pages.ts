@@ -10,8 +10,9 @@ import {
   sheetFilling,
   writingLines,
 } from './blocks.ts'
-import type { Made, Order, Sheet } from './order.ts'
+import type { Order, Sheet } from './order.ts'
 import { GAP, type Size, inside, pagesOf } from './paper.ts'
+import type { Made } from './sheets.ts'
 
 export type Block =
   | { readonly kind: 'question'; readonly at: number; readonly lines: number }
@@ -37,7 +38,7 @@ interface Placeable {
 }
 
 /** What is left of each page is shared among its questions, as lines to write on. */
-export function questionPages({ questions }: Sheet, { paper, bench }: Layout): readonly SheetPage[] {
+function questionPages({ questions }: Sheet, { paper, bench }: Layout): readonly SheetPage[] {
   const size = inside(paper)
   const placeable: Placeable[] = [
     ...questions.map((question) => ({ kind: 'question', question }) as const),
@@ -60,7 +61,7 @@ export function questionPages({ questions }: Sheet, { paper, bench }: Layout): r
   })
 }
 
-export function answerPages(sheet: Sheet, { paper }: Layout): readonly SheetPage[] {
+function answerPages(sheet: Sheet, { paper }: Layout): readonly SheetPage[] {
   const size = inside(paper)
   const answers = sheet.questions.map((question, at) => ({ ...answerLines(question), at }))
   const heights = answers.map((lines) => answerHeight(linesTaken(lines), size))
@@ -83,7 +84,7 @@ const placed = (sheet: Sheet, pages: readonly SheetPage[]): PlacedPage[] =>
   pages.map((page, i) => ({ sheet, page, number: i + 1, of: pages.length }))
 
 /** More pages than this are not printed at once. */
-export const MOST_PAGES = 400
+const MOST_PAGES = 400
 
 export type MadePages = { readonly pages: readonly PlacedPage[] } | { readonly problem: string }
 

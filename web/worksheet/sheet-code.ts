@@ -27,7 +27,13 @@ export const isSeed = (seed: string): boolean =>
   seed.length > 0 && seed.length <= LONGEST_SEED && [...seed].every((sign) => WIDE.includes(sign))
 
 export type CodedFrom =
-  | { readonly kind: 'lesson'; readonly id: number; readonly wanted: number }
+  | {
+      readonly kind: 'lesson'
+      readonly id: number
+      /** With the lesson's own numbers, else with others by the seed */
+      readonly own: boolean
+      readonly print: number
+    }
   | { readonly kind: 'families'; readonly wanted: readonly Wanted[] }
   | {
       readonly kind: 'machine'
@@ -52,8 +58,7 @@ const PRINT_BITS = 10
 
 export const lessonId = (id: string): number => hash32(id) >>> (32 - ID_BITS)
 /** Tells a lesson from the same one with other questions, should it be changed one day. */
-export const wantedPrint = (all: readonly Wanted[]): number =>
-  hash32(all.map(({ family, level }) => `${family}/${level}`).join('|')) >>> (32 - PRINT_BITS)
+export const printOf = (lines: readonly string[]): number => hash32(lines.join('\n')) >>> (32 - PRINT_BITS)
 
 type Bits = number[]
 
@@ -116,7 +121,8 @@ function putSeed(bits: Bits, seed: string): void {
 function putFrom(bits: Bits, from: CodedFrom): void {
   if (from.kind === 'lesson') {
     put(bits, from.id, ID_BITS)
-    put(bits, from.wanted, PRINT_BITS)
+    put(bits, from.own ? 1 : 0, 1)
+    put(bits, from.print, PRINT_BITS)
     return
   }
   if (from.kind === 'machine') {
@@ -178,7 +184,7 @@ function takeWanted(take: (width: number) => number): readonly Wanted[] | null {
 }
 
 function takeFrom(take: (width: number) => number, kind: (typeof KINDS)[number]): CodedFrom | null {
-  if (kind === 'lesson') return { kind, id: take(ID_BITS), wanted: take(PRINT_BITS) }
+  if (kind === 'lesson') return { kind, id: take(ID_BITS), own: take(1) === 1, print: take(PRINT_BITS) }
   const machine = kind === 'machine' ? { starts: take(4), teeth: take(9), right: take(1) === 1 } : null
   const wanted = takeWanted(take)
   if (!wanted) return null

@@ -4,10 +4,12 @@ import { questionFor } from '../../../sim/question/instance.ts'
 import { readAddress } from '../../../web/file/address.ts'
 import { readLink } from '../../../web/file/read-link.ts'
 import { READY_LESSONS } from '../../../web/lesson/ready-lessons.ts'
+import { questionAt } from '../../../web/lesson/question-of.ts'
 import { MACHINE_FAMILIES } from '../../../web/worksheet/about-machine.ts'
 import { orderFromCode } from '../../../web/worksheet/from-code.ts'
 import { sheetLink, shortAddress } from '../../../web/worksheet/link.ts'
-import { type AtHand, type Order, type Sheet, firstOrder, sheetsOf } from '../../../web/worksheet/order.ts'
+import { type AtHand, type Order, type Sheet, firstOrder } from '../../../web/worksheet/order.ts'
+import { sheetsOf } from '../../../web/worksheet/sheets.ts'
 import { wantedIn, withCount } from '../../../web/worksheet/wanted.ts'
 import { bootCleaner, ventOpener } from '../../support/machines.ts'
 
@@ -32,7 +34,13 @@ const ORDERS: readonly Order[] = [
   firstOrder,
   { ...firstOrder, seed: 'rado-7', level: 2, families: [{ family: 'turns-worm', level: 2 }] },
   { ...firstOrder, from: 'machine', seed: 'mipe' },
-  ...READY_LESSONS.map(({ id }): Order => ({ ...firstOrder, from: 'lesson', lesson: id, seed: 'zuna' })),
+  ...READY_LESSONS.map(({ id }): Order => ({
+    ...firstOrder,
+    from: 'lesson',
+    ownNumbers: false,
+    lesson: id,
+    seed: 'zuna',
+  })),
 ]
 
 describe('sheets of an order', () => {
@@ -66,10 +74,23 @@ describe('sheets of an order', () => {
 
   test('take every bank question of a lesson, in its order', () => {
     const lesson = READY_LESSONS[0]!
-    const [sheet] = sheets({ ...firstOrder, from: 'lesson', lesson: lesson.id })
+    const [sheet] = sheets({ ...firstOrder, from: 'lesson', ownNumbers: false, lesson: lesson.id })
     expect(sheet!.title).toBe(lesson.name)
     expect(wantedIn(lesson).length).toBeGreaterThan(8)
     expect(sheet!.questions.map(({ family }) => family)).toEqual(wantedIn(lesson).map(({ family }) => family))
+  })
+
+  test('of a lesson with its own numbers ask all that it asks, in its own order, in one version', () => {
+    for (const lesson of READY_LESSONS) {
+      const order: Order = { ...firstOrder, from: 'lesson', lesson: lesson.id, versions: 5 }
+      const made = sheets(order)
+      expect(made).toHaveLength(1)
+      const wanted = lesson.beats.flatMap(({ questions }, beat) =>
+        questions.map((_, place) => questionAt(lesson, beat, place)!.text),
+      )
+      expect(wanted.length).toBeGreaterThan(10)
+      expect(texts(made[0]!)).toEqual(wanted)
+    }
   })
 
   test('about a machine ask about its own counts', () => {
@@ -87,10 +108,12 @@ describe('sheets of an order', () => {
 describe('an order that makes no sheet', () => {
   test('says in words what is missing or too much', () => {
     expect(problemOf({ ...firstOrder, families: [] })).toHaveProperty('problem')
-    expect(problemOf({ ...firstOrder, from: 'lesson', lesson: 'none' })).toHaveProperty('problem')
-    const many = FAMILIES.slice(0, 25).map(({ name }) => ({ family: name, level: 1 as const }))
+    expect(problemOf({ ...firstOrder, from: 'lesson', ownNumbers: false, lesson: 'none' })).toHaveProperty(
+      'problem',
+    )
+    const many = FAMILIES.slice(0, 31).map(({ name }) => ({ family: name, level: 1 as const }))
     expect(problemOf({ ...firstOrder, families: many })).toEqual({
-      problem: '25 questions are chosen; a sheet holds up to 24.',
+      problem: '31 questions are chosen; a sheet holds up to 30.',
     })
     for (const seed of ['', 'two words', 'a|b', 'a/1', 'ä', 'x'.repeat(16)])
       expect(problemOf({ ...firstOrder, seed })).toHaveProperty('problem')
@@ -113,13 +136,22 @@ describe('a sheet code that is typed', () => {
     }
   })
 
+  test('of a lesson with its own numbers brings it back, and leaves seed and versions as they were', () => {
+    const order: Order = { ...firstOrder, from: 'lesson', lesson: READY_LESSONS[1]!.id }
+    const [sheet] = sheets(order)
+    const back = orderFromCode(sheet!.code, { ...firstOrder, seed: 'mine', versions: 7 }, AT)
+    if ('problem' in back) throw new Error(back.problem)
+    expect(back.order).toMatchObject({ seed: 'mine', versions: 7 })
+    expect(plain(sheets(back.order))).toEqual(plain([sheet]))
+  })
+
   test('says which machine or lesson it needs', () => {
     const [about] = sheets({ ...firstOrder, from: 'machine' })
     const elsewhere = { ...AT, machine: bootCleaner }
     expect(orderFromCode(about!.code, firstOrder, elsewhere)).toEqual({
       problem: expect.stringContaining(`${ventOpener.gearing.wheelTeeth} teeth`),
     })
-    const [taken] = sheets({ ...firstOrder, from: 'lesson', lesson: READY_LESSONS[0]!.id })
+    const [taken] = sheets({ ...firstOrder, from: 'lesson', ownNumbers: false, lesson: READY_LESSONS[0]!.id })
     expect(orderFromCode(taken!.code, firstOrder, { ...AT, lessons: [] })).toHaveProperty('problem')
     const shorter = { ...READY_LESSONS[0]!, beats: READY_LESSONS[0]!.beats.slice(0, 5) }
     const changed = { ...AT, lessons: [{ lesson: shorter, builtIn: true }] }
@@ -133,7 +165,7 @@ describe('the link of a sheet', () => {
   test('asks these very questions in Predict', () => {
     for (const order of ORDERS.filter(({ from }) => from !== 'machine')) {
       const [sheet] = sheets({ ...order, versions: 2 })
-      const link = sheetLink(sheet!, PAGE)
+      const link = sheetLink(sheet!, PAGE)!
       const { way, link: text } = readAddress(link.slice(link.indexOf('#')))
       const { state, problems } = readLink(text!)
       expect(way).toBe('predict')
@@ -146,9 +178,20 @@ describe('the link of a sheet', () => {
   })
 
   test('brings the machine to Predict where the questions are about that', () => {
-    const link = sheetLink(sheets({ ...firstOrder, from: 'machine' })[0]!, PAGE)
+    const link = sheetLink(sheets({ ...firstOrder, from: 'machine' })[0]!, PAGE)!
     const { state } = readLink(readAddress(link.slice(link.indexOf('#'))).link!)
     expect(state).toMatchObject({ way: 'predict', machine: ventOpener, asked: null })
+  })
+
+  test('opens the lesson where it is asked as it is; a lesson of a file of one’s own has none', () => {
+    const lesson = READY_LESSONS[0]!
+    const order: Order = { ...firstOrder, from: 'lesson', lesson: lesson.id }
+    const link = sheetLink(sheets(order)[0]!, PAGE)!
+    const { state, problems } = readLink(readAddress(link.slice(link.indexOf('#'))).link!)
+    expect(problems).toEqual([])
+    expect(state).toMatchObject({ way: 'demonstrate', lesson: { id: lesson.id, beat: lesson.beats[0]!.id } })
+    const own = { ...AT, lessons: [{ lesson, builtIn: false }] }
+    expect(sheetLink(sheets(order, own)[0]!, PAGE)).toBeNull()
   })
 
   test('stands short on paper', () => {

@@ -5,16 +5,22 @@ import { describe, expect, test } from 'vitest'
 import { FAMILIES } from '../../../sim/question/bank.ts'
 import type { Level } from '../../../sim/question/family.ts'
 import { valueText } from '../../../sim/question/value-text.ts'
+import { READY_LESSONS } from '../../../web/lesson/ready-lessons.ts'
 import { PaperPage } from '../../../web/worksheet/PaperPage.tsx'
 import { answerLines, toleranceText } from '../../../web/worksheet/answer-lines.ts'
 import { tapeTurns } from '../../../web/worksheet/blocks.ts'
 import { sheetLink } from '../../../web/worksheet/link.ts'
-import { type Order, type Sheet, firstOrder, sheetsOf } from '../../../web/worksheet/order.ts'
+import { type Order, type Sheet, firstOrder } from '../../../web/worksheet/order.ts'
+import { sheetsOf } from '../../../web/worksheet/sheets.ts'
 import { type PlacedPage, pagesFor } from '../../../web/worksheet/pages.ts'
 import { qrPicture } from '../../../web/worksheet/qr.ts'
 import { bootCleaner } from '../../support/machines.ts'
 
-const AT = { machine: bootCleaner, practice: bootCleaner, lessons: [] }
+const AT = {
+  machine: bootCleaner,
+  practice: bootCleaner,
+  lessons: READY_LESSONS.map((lesson) => ({ lesson, builtIn: true })),
+}
 const ORDER: Order = { ...firstOrder, answers: true }
 const ADDRESS = 'https://counterturn.example/'
 const LEVELS: readonly Level[] = [1, 2, 3]
@@ -40,14 +46,22 @@ const words = (html: string) =>
     .replaceAll(/\s+/g, ' ')
 
 /** Six families at a time, twice each, so that a sheet has room for them */
-const batches = LEVELS.flatMap((level) =>
+const ofBank = LEVELS.flatMap((level) =>
   Array.from({ length: Math.ceil(FAMILIES.length / 6) }, (_, i): Order => {
     const some = FAMILIES.slice(6 * i, 6 * i + 6).map(({ name }) => ({ family: name, level }))
     return { ...ORDER, level, seed: `bank-${level}`, families: [...some, ...some] }
   }),
 )
 
-describe('every question of the bank', () => {
+const ofLessons = READY_LESSONS.map(({ id }): Order => ({
+  ...ORDER,
+  from: 'lesson',
+  lesson: id,
+  ownNumbers: true,
+}))
+const batches = [...ofBank, ...ofLessons]
+
+describe('every question of the bank and of the lessons', () => {
   test('is printed whole, in lines and letters, no number missing', () => {
     for (const order of batches) {
       const html = pages(order).map(markup)
@@ -65,7 +79,7 @@ describe('every question of the bank', () => {
       const asked = pages(order).filter(({ page }) => page.kind === 'questions')
       const html = words(asked.map(markup).join(' '))
       for (const { working, ask } of made(order).questions)
-        if (ask.kind !== 'order')
+        if (ask.kind !== 'order' && working !== '')
           expect(html).not.toContain(words(renderToStaticMarkup(<p>{working}</p>)).trim())
     }
   })
@@ -176,7 +190,7 @@ describe('a QR code', () => {
   }
 
   test('of a sheet is read by a reader of its own as the link', () => {
-    const link = sheetLink(made(firstOrder), ADDRESS)
+    const link = sheetLink(made(firstOrder), ADDRESS)!
     const code = qrPicture(link)!
     const { picture, width } = seen(code)
     expect(jsQR(picture, width, width)?.data).toBe(link)

@@ -21,8 +21,8 @@ const seed = fc.string({
 const from: fc.Arbitrary<Coded['from']> = fc.oneof(
   all.map((each) => ({ kind: 'families' as const, wanted: each })),
   fc
-    .tuple(fc.nat(2 ** 15 - 1), fc.nat(2 ** 10 - 1))
-    .map(([id, print]) => ({ kind: 'lesson' as const, id, wanted: print })),
+    .tuple(fc.nat(2 ** 15 - 1), fc.boolean(), fc.nat(2 ** 10 - 1))
+    .map(([id, own, print]) => ({ kind: 'lesson' as const, id, own, print })),
   fc
     .tuple(fc.integer({ min: 1, max: 4 }), fc.integer({ min: 12, max: 400 }), fc.boolean(), all)
     .map(([starts, teeth, right, each]) => ({
@@ -63,7 +63,7 @@ describe('a sheet code', () => {
 
   test('is short where little is asked', () => {
     expect(writeSheetCode(SHORT).length).toBeLessThanOrEqual(24)
-    expect(writeSheetCode({ ...SHORT, from: { kind: 'lesson', id: 77, wanted: 5 } })).toMatch(
+    expect(writeSheetCode({ ...SHORT, from: { kind: 'lesson', id: 77, own: false, print: 5 } })).toMatch(
       /^[\dA-Z-]{10,19}$/,
     )
   })
