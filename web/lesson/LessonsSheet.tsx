@@ -2,7 +2,10 @@
 import { useRef, useState } from 'react'
 import { useStore } from 'zustand'
 import { useWorkshop } from '../frame/workshop.ts'
+import { CopyLink } from '../file/CopyLink.tsx'
 import { OpenProblems, type Outcome } from '../file/OpenProblems.tsx'
+import { writeAddress } from '../file/address.ts'
+import { linkFor } from '../file/link-for.ts'
 import { Icon } from '../instrument/Icon.tsx'
 import { SheetDialog } from '../instrument/SheetDialog.tsx'
 import type { Lesson } from '../store/lesson.ts'
@@ -92,20 +95,29 @@ function OpenFile({ onRead }: OpenFileProps) {
 
 function OpenNow() {
   const workshop = useWorkshop()
-  const { lesson, beat } = useStore(workshop.lesson)
+  const { lesson, beat, builtIn } = useStore(workshop.lesson)
+  const [said, setSaid] = useState('')
   if (!lesson) return null
   const close = () => {
     closeLesson(workshop)
     workshop.view.setState({ sheet: 'none' })
   }
+  const address = () => `${location.href.split('#')[0]}${writeAddress('demonstrate', linkFor(workshop))}`
   return (
     <div className="lesson-open">
       <p>
         <b>{lesson.name}</b> is open at topic {beat + 1} of {lesson.beats.length}.
       </p>
-      <button type="button" className="button" onClick={close}>
-        Close the lesson
-      </button>
+      <div className="lesson-ways">
+        {builtIn && <CopyLink address={address} say={setSaid} />}
+        <button type="button" className="button" onClick={close}>
+          Close the lesson
+        </button>
+      </div>
+      {!builtIn && <p className="small">A lesson of your own has no link. Hand on its file.</p>}
+      <p className="small" role="status">
+        {said}
+      </p>
     </div>
   )
 }

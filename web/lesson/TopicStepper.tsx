@@ -1,4 +1,5 @@
 /** Topic by topic through the lesson: back, where it is, next. */
+import { useRef } from 'react'
 import { useStore } from 'zustand'
 import { useView, useWorkshop } from '../frame/workshop.ts'
 import { Icon } from '../instrument/Icon.tsx'
@@ -7,7 +8,11 @@ import { STEP_NAMES, comingWords } from './lesson-words.ts'
 import { back, comingNext, goTo, next } from './play.ts'
 import './lesson.css'
 
-function Topics() {
+interface TopicsProps {
+  readonly onGo: (beat: number) => void
+}
+
+function Topics({ onGo }: TopicsProps) {
   const workshop = useWorkshop()
   const { lesson, beat, seen } = useStore(workshop.lesson)
   return (
@@ -18,7 +23,7 @@ function Topics() {
             type="button"
             className="button plain"
             aria-current={place === beat ? 'step' : undefined}
-            onClick={() => goTo(workshop, place)}
+            onClick={() => onGo(place)}
           >
             <span className="topic-seen">{seen.includes(id) && <Icon name="check" size={18} />}</span>
             <span className="number">{place + 1}</span>
@@ -40,9 +45,15 @@ function Topics() {
 export function TopicStepper() {
   const workshop = useWorkshop()
   const { lesson, beat, step, blank } = useStore(workshop.lesson)
+  const list = useRef<HTMLDivElement>(null)
   useView((view) => view.lit)
   if (!lesson) return null
   const then = comingNext(workshop)
+  // The list closes with the topic that it was opened at, and hands the focus to what opens it again.
+  const go = (to: number) => {
+    goTo(workshop, to)
+    requestAnimationFrame(() => list.current?.querySelector('button')?.focus())
+  }
   return (
     <div className="topic-stepper" role="group" aria-label="Topics" data-leaves-open>
       <button
@@ -55,9 +66,11 @@ export function TopicStepper() {
         <Icon name="back" />
         <span className="unseen">Back</span>
       </button>
-      <Popover label={`${beat + 1} of ${lesson.beats.length}`} side="above">
-        <Topics />
-      </Popover>
+      <div ref={list}>
+        <Popover key={beat} label={`${beat + 1} of ${lesson.beats.length}`} side="above">
+          <Topics onGo={go} />
+        </Popover>
+      </div>
       <p className="topic-step small">{blank ? 'Covered' : step === 'show' ? '' : STEP_NAMES[step]}</p>
       <button
         type="button"
