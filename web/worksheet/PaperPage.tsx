@@ -113,7 +113,7 @@ export function PaperPage({ placed: { sheet, page, number, of }, paper, address 
       <footer className="ws-foot">
         <span>{modulesText(sheet.machine)}</span>
         {sheet.seed !== '' && <span>Seed {sheet.seed}</span>}
-        <span>
+        <span className="ws-foot-code">
           Sheet code <b className="ws-code">{sheet.code}</b>
         </span>
         <span>

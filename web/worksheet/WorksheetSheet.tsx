@@ -6,6 +6,7 @@ import { FIRST_MACHINE } from '../file/first-machine.ts'
 import { useWorkshop } from '../frame/workshop.ts'
 import { SheetDialog } from '../instrument/SheetDialog.tsx'
 import '../question/question.css'
+import type { Lesson } from '../store/lesson.ts'
 import { CodeField } from './CodeField.tsx'
 import { PageTurn, Preview } from './Preview.tsx'
 import { PrintChoice } from './PrintChoice.tsx'
@@ -109,9 +110,14 @@ function Desk({ order, onOrder }: DeskProps) {
   )
 }
 
+/** A lesson that is open is what a sheet is wanted of. */
+const beginWith = (open: Lesson | null): Order =>
+  open ? { ...firstOrder, from: 'lesson', lesson: open.id } : firstOrder
+
 /** What was chosen stays as long as the page is open. */
 export function WorksheetSheet() {
-  const [order, setOrder] = useState(firstOrder)
+  const { lesson } = useWorkshop()
+  const [order, setOrder] = useState(() => beginWith(lesson.getState().lesson))
   return (
     <SheetDialog sheet="worksheet" title="Worksheet" wide>
       <Desk order={order} onOrder={setOrder} />

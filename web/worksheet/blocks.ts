@@ -65,7 +65,8 @@ function countingHeight(question: Question): number {
 }
 
 /** Lines to write on: two to explain, four to reckon as well. */
-const leastWriting = (question: Question): number => (question.trial || hasPicture(question) ? 2 : 4)
+const leastWriting = (question: Question): number =>
+  question.ask.kind === 'number' && !hasPicture(question) ? 4 : 2
 
 /** With a share of what is left of a page [mm], more. */
 export const writingLines = (question: Question, share: number): number =>
