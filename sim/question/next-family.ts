@@ -24,9 +24,10 @@ export interface Next {
 const AFTER_RIGHT = 7
 const AFTER_WRONG = 4
 const AFTER_SURE_AND_WRONG = 3
-/** Right so often in a row raises the level, and settles a family */
+/** Right so often in a row raises the level */
 const RAISES = 2
-const SETTLES = 3
+/** Right so often in a row settles a family */
+export const SETTLED_AFTER = 3
 const SUREST: Sureness = 3
 
 /** How a family stands after the answers so far. */
@@ -45,8 +46,8 @@ const lowered = (level: Level): Level => (level === 3 ? 2 : 1)
 
 /** A settled family is asked one level harder: a miss there leaves it where it was settled. */
 function levelAfter({ level, run: before }: Pick<Standing, 'level' | 'run'>, run: number): Level {
-  if (run === 0) return before >= SETTLES ? level : lowered(level)
-  return run === RAISES || run > SETTLES ? raised(level) : level
+  if (run === 0) return before >= SETTLED_AFTER ? level : lowered(level)
+  return run === RAISES || run > SETTLED_AFTER ? raised(level) : level
 }
 
 const unmet = { level: 1, run: 0 } as const
@@ -102,7 +103,7 @@ function harder(settled: readonly Standing[]): Next | null {
 export function nextFamily(order: readonly string[], practised: readonly Practised[]): Next | null {
   const now = practised.length
   const asked = standings(order, practised)
-  const open = asked.filter(({ run }) => run < SETTLES)
+  const open = asked.filter(({ run }) => run < SETTLED_AFTER)
   const due = earliest(open.filter((each) => each.due <= now))
   if (due) return { family: due.family, level: due.level, why: whyAgain(due, now) }
   const fresh = order.find((family) => asked.every((each) => each.family !== family))

@@ -1,11 +1,10 @@
 /** What the answers say about each family of questions, and which to look at again first. */
 import { FAMILIES } from '../../sim/question/bank.ts'
 import { confidenceMark } from '../../sim/question/marking.ts'
+import { SETTLED_AFTER } from '../../sim/question/next-family.ts'
 import type { Answered } from '../store/records.ts'
 import { recordedQuestion } from './recorded-question.ts'
 
-/** Right answers in a row that settle a family */
-const SETTLED_AFTER = 3
 const MOST_SHOWN = 6
 
 export type Standing = 'settled' | 'open' | 'not met yet'
