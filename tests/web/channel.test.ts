@@ -119,32 +119,43 @@ test('without a sign of life for three seconds the stage is not connected', () =
   stage.end.stop()
 })
 
-/** Presses of Next that lead somewhere new in the boot cleaner's lesson, light and all, are about this many. */
-const PRESSES = [0, 1, 2, 5, 7, 12, 20, 24, 28, 33, 38, 44, 50]
+const PLACES = LESSONS.flatMap((id) =>
+  lessonNamed(id).beats.flatMap((beat, place) =>
+    [0, 1, 2, 3].map((presses) => ({ id, title: beat.title, place, presses })),
+  ),
+)
 
-test.each(PRESSES)('a stage that is opened again after %i presses goes on where it was', (presses) => {
-  const stage = openStage()
-  const presenter = openPresenter()
-  wait(200)
-  for (let press = 0; press < presses; press++) next(stage.workshop)
-  wait(200)
-  const before = state(stage)
-  stage.end.leaving()
-  stage.end.stop()
-  expect(presenter.end.store.getState().stage).not.toBe('connected')
-  const again = openStage(lessonNamed('boot-cleaner'), before.place.beat)
-  wait(2500)
-  expect(presenter.end.store.getState().stage).toBe('connected')
-  const { motion: _, reading: __, moment, ...after } = state(again)
-  expect(after).toEqual({
-    place: before.place,
-    machine: before.machine,
-    bench: before.bench,
-    lesson: before.lesson,
-  })
-  expect(moment.turns).toBe(before.moment.turns)
-  expectSame(again, presenter)
-})
+test.each(PLACES)(
+  '$id, $title, after $presses: a stage that is opened again goes on',
+  ({ id, place, presses }) => {
+    const lesson = lessonNamed(id)
+    const stage = openStage(lesson)
+    const presenter = openPresenter()
+    wait(200)
+    goTo(stage.workshop, place)
+    for (let press = 0; press < presses; press++) next(stage.workshop)
+    runFrame(stage.workshop.frame, 0.5)
+    wait(200)
+    const before = state(stage)
+    stage.end.leaving()
+    stage.end.stop()
+    expect(presenter.end.store.getState().stage).not.toBe('connected')
+    const again = openStage(lesson, before.place.beat)
+    wait(2500)
+    expect(presenter.end.store.getState().stage).toBe('connected')
+    const after = state(again)
+    expect(after.place).toEqual({ ...before.place, seen: after.place.seen })
+    expect(new Set(after.place.seen)).toEqual(new Set(before.place.seen))
+    expect({ machine: after.machine, bench: after.bench, motion: after.motion }).toEqual({
+      machine: before.machine,
+      bench: before.bench,
+      motion: before.motion,
+    })
+    const { turns, ticks } = before.moment
+    expect({ turns: after.moment.turns, ticks: after.moment.ticks }).toEqual({ turns, ticks })
+    expectSame(again, presenter)
+  },
+)
 
 test('a lesson that was closed and opened anew begins anew', () => {
   const stage = openStage()
@@ -209,9 +220,9 @@ test('cover, large and room check are on and off as commanded', () => {
   const { workshop, end } = openStage()
   const presenter = openPresenter()
   wait(1000)
-  for (const value of [1, 1, 0]) {
+  for (const value of [1, 0, 1, 0]) {
     presenter.end.send('large', value)
-    presenter.end.send('cover', value)
+    presenter.end.send('cover')
     presenter.end.send('check', value)
     expect(workshop.view.getState().large).toBe(value === 1)
     expect(workshop.lesson.getState().blank).toBe(value === 1)

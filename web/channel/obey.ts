@@ -18,7 +18,8 @@ export const OBEY: Readonly<Record<StageCommand, (workshop: Workshop, value: num
   back,
   goTo,
   reveal,
-  cover: (workshop, value) => setBlank(workshop, value === 1),
+  // Each press turns it over, so that two in quick succession do so twice.
+  cover: (workshop) => setBlank(workshop, !workshop.lesson.getState().blank),
   large: ({ view }, value) => view.setState({ large: value === 1 }),
   turn: turnOrStop,
   wormTurn: (workshop) => turnOnce(workshop, 'worm'),

@@ -98,7 +98,6 @@ function Picture() {
       <CommandButton
         command="cover"
         label="Cover the stage"
-        value={blank ? 0 : 1}
         pressed={blank}
         hotkey="."
         reason={large ? null : 'In Large only.'}
@@ -108,9 +107,9 @@ function Picture() {
 }
 
 export const Commands = () => (
-  <footer className="presenter-commands" aria-label="Commands for the stage" role="group">
+  <section className="presenter-commands" aria-label="Commands for the stage">
     <Machine />
     <Picture />
     <Through />
-  </footer>
+  </section>
 )

@@ -15,11 +15,11 @@ const REMOTE: Readonly<Record<string, Press>> = {
   Home: ['goTo', 0],
 }
 
-function pressOf(key: string, { lesson, view }: Workshop): Press | undefined {
+function pressOf(key: string, { view }: Workshop): Press | undefined {
   if (REMOTE[key]) return REMOTE[key]
   if (!view.getState().large) return undefined
   if (key === 'Escape') return ['large', 0]
-  return ['.', 'b', 'B'].includes(key) ? ['cover', lesson.getState().blank ? 0 : 1] : undefined
+  return ['.', 'b', 'B'].includes(key) ? ['cover', 0] : undefined
 }
 
 export function usePresenterKeys(): void {
