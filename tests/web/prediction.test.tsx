@@ -21,6 +21,7 @@ import { ownQuestions } from '../../web/predict/own-questions.ts'
 import * as session from '../../web/predict/session.ts'
 import { answerText } from '../../web/question/answer-words.ts'
 import { withGearing } from '../../web/question/stage-question.ts'
+import { coveredText } from '../../web/question/spoken-count.ts'
 import { isAtEnd, runSeconds, stepToEnd, trialEnd, turnToEnd } from '../../web/question/trial-run.ts'
 import { playWatch } from '../../web/question/watch-stage.ts'
 import {
@@ -140,6 +141,18 @@ describe('the trial', () => {
       }
     }
   })
+})
+
+test('while the counts are covered it is told that it turned, but no number, and no sense where that is asked', () => {
+  for (const counted of ['worm', 'left', 'teeth', 'senses'] as const)
+    expect(coveredText(counted, 1, 'right')).not.toMatch(/\d/)
+  expect(coveredText('senses', -1, 'left')).not.toMatch(/clockwise/)
+  expect(coveredText('worm', 1, 'right')).toBe(
+    'The worm has turned anticlockwise, seen from the front. The left wheel has turned a little, anticlockwise seen from above; the right wheel clockwise.',
+  )
+  expect(coveredText('left', 1, 'left')).toContain(
+    'a little, clockwise seen from above; the right wheel anticlockwise',
+  )
 })
 
 describe('the explanation', () => {

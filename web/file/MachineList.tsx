@@ -1,6 +1,7 @@
 /** The machine on the bench, if it is a person's own, and those that come with the program. */
 import type { Machine } from '../../sim/machine/machine.ts'
-import { useMachine } from '../frame/workshop.ts'
+import { useStore } from 'zustand'
+import { useMachine, useWorkshop } from '../frame/workshop.ts'
 import { Icon } from '../instrument/Icon.tsx'
 import { DEMO_MACHINES } from './demo-machines.ts'
 import { isSame } from './difference.ts'
@@ -34,7 +35,9 @@ function Row({ machine: { name, gearing }, sentence }: RowProps) {
 }
 
 export function MachineList({ onChoose }: { readonly onChoose: (machine: Machine) => void }) {
-  const onBench = useMachine((machine) => machine)
+  const onStage = useMachine((machine) => machine)
+  // a question or a lesson may have lent another one to the stage
+  const onBench = useStore(useWorkshop().aside, ({ held }) => held?.document.machine ?? onStage)
   const isOwn = DEMO_MACHINES.every(({ machine }) => !isSame(machine, onBench))
   return (
     <div>

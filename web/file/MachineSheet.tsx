@@ -11,6 +11,7 @@ import { MachineList } from './MachineList.tsx'
 import { OpenProblems, type Outcome } from './OpenProblems.tsx'
 import { saveMachine } from './open-save.ts'
 import { linkFor } from './link-for.ts'
+import { ownState } from './workshop-state.ts'
 import './machine-sheet.css'
 
 interface MachineSheetProps {
@@ -62,7 +63,7 @@ function Contents({ autosave, onMachine, onFiles, last }: MachineSheetProps) {
     const { way } = workshop.view.getState()
     return `${location.href.split('#')[0]}${writeAddress(way, linkFor(workshop))}`
   }
-  const save = () => setDone(`Saved as ${saveMachine(workshop.document.store.getState().machine)}.`)
+  const save = () => setDone(`Saved as ${saveMachine(ownState(workshop).machine)}.`)
   return (
     <>
       <MachineList onChoose={onMachine} />

@@ -3,6 +3,7 @@
  * it brings all that judges a machine.
  */
 import type { Workshop } from '../frame/workshop.ts'
+import { practisedLast } from './asks.ts'
 import type { Outcome } from './OpenProblems.tsx'
 import { readAutosave } from './read-autosave.ts'
 import { readLink } from './read-link.ts'
@@ -23,5 +24,6 @@ export function openLink(workshop: Workshop, text: string): Outcome | null {
 export function openKept(workshop: Workshop, keeper: Keeper | null): Outcome | null {
   const { state, problems } = readAutosave(keeper)
   if (state) openState(workshop, state)
+  if (state?.asked === null && practisedLast(keeper)) workshop.predict.setState({ source: 'practice' })
   return problems.length > 0 ? { outcome: KEPT_FAILED, problems } : null
 }

@@ -3,6 +3,7 @@ import { copyTurns, noTurns } from '../../sim/drive/turns.ts'
 import type { Machine } from '../../sim/machine/machine.ts'
 import { questionFor } from '../../sim/question/instance.ts'
 import type { Question } from '../../sim/question/question.ts'
+import { keepPractising } from '../file/asks.ts'
 import { FIRST_MACHINE } from '../file/first-machine.ts'
 import { plainState } from '../file/link-state.ts'
 import { browserKeeper } from '../file/storage.ts'
@@ -67,6 +68,7 @@ export function askNow(workshop: Workshop): void {
 /** Another source begins a run of its own. */
 export function chooseSource(workshop: Workshop, source: Source): void {
   workshop.predict.setState({ source, run: randomId() })
+  keepPractising(browserKeeper(), source === 'practice')
   askNow(workshop)
 }
 
@@ -82,7 +84,10 @@ export function askNext(workshop: Workshop): void {
 export function askAnother(workshop: Workshop, { family, key }: Question): void {
   const { predict, records } = workshop
   if (family === null) return
-  if (predict.getState().source !== 'practice') predict.setState({ source: 'practice', run: randomId() })
+  if (predict.getState().source !== 'practice') {
+    predict.setState({ source: 'practice', run: randomId() })
+    keepPractising(browserKeeper(), true)
+  }
   const seed = practiceSeed(browserKeeper())
   const { answered } = records.store.getState()
   ask(

@@ -1,5 +1,5 @@
 /** Step 2: the machine turns as far as is asked, slowly enough, and the learner counts. All counts stay covered. */
-import { type RefObject, useId, useRef } from 'react'
+import { type RefObject, useCallback, useId, useRef, useState } from 'react'
 import { useStore } from 'zustand'
 import type { Trial } from '../../sim/question/family.ts'
 import type { Question } from '../../sim/question/question.ts'
@@ -7,8 +7,10 @@ import { useWorkshop } from '../frame/workshop.ts'
 import { Icon } from '../instrument/Icon.tsx'
 import { withOwnCount, withoutLastTap } from '../store/exercise.ts'
 import { unitBeside } from './answer-words.ts'
-import { trialEnd } from './trial-run.ts'
-import { useTap, useTrialRun } from './use-trial.ts'
+import { countedPasses } from './own-count.ts'
+import { useSpokenPasses, useSpokenStop } from './spoken-count.ts'
+import { isAtEnd, trialEnd } from './trial-run.ts'
+import { useSpaceBar, useTap, useTrialRun } from './use-trial.ts'
 import './count.css'
 
 type Counted = Trial['counted']
@@ -36,7 +38,8 @@ interface CountPadProps {
 function CountPad({ counted, pad }: CountPadProps) {
   const { exercise } = useWorkshop()
   const tapped = useStore(exercise, (now) => now.taps.length > 0)
-  const tap = useTap(true)
+  const tap = useTap()
+  useSpaceBar(tap)
   return (
     <section className="count-pad" aria-label="Count pad">
       <button ref={pad} type="button" className="button count-tap" aria-keyshortcuts="Space" onClick={tap}>
@@ -111,6 +114,37 @@ function SingleTurns({ counted, sense, run }: SingleTurnsProps) {
   )
 }
 
+/** Nothing is counted: the space bar turns and stops, by hand. */
+function Looking({ onSpace }: { readonly onSpace: () => void }) {
+  useSpaceBar(onSpace)
+  return null
+}
+
+const SAID: Readonly<Partial<Record<Counted, string>>> = {
+  worm: 'Worm mark passes.',
+  left: 'Left wheel mark passes.',
+}
+
+interface SayPassesProps {
+  readonly question: Question
+  readonly words: string
+  readonly isOn: boolean
+  readonly onChange: (isOn: boolean) => void
+}
+
+/** For counting without sight */
+function SayPasses({ question, words, isOn, onChange }: SayPassesProps) {
+  useSpokenPasses(words, countedPasses(question)?.every ?? 1, isOn)
+  return (
+    <label className="say-passes">
+      <input type="checkbox" checked={isOn} onChange={() => onChange(!isOn)} />
+      <span>
+        Say each pass <span className="small">for a screen reader; you count</span>
+      </span>
+    </label>
+  )
+}
+
 interface CountStepProps {
   readonly question: Question
   readonly trial: Trial
@@ -120,8 +154,15 @@ interface CountStepProps {
 
 export function CountStep({ question, trial, onCompare }: CountStepProps) {
   const { counted, words } = trial
+  const { frame } = useWorkshop()
   const end = trialEnd(question) ?? 0
-  const run = useTrialRun(end)
+  const [says, setSays] = useState(false)
+  const run = useTrialRun(end, says)
+  useSpokenStop(
+    trial,
+    useCallback(() => isAtEnd(frame, end), [frame, end]),
+  )
+  const said = SAID[counted]
   const pad = useRef<HTMLButtonElement>(null)
   const start = () => {
     run.toggle()
@@ -139,8 +180,9 @@ export function CountStep({ question, trial, onCompare }: CountStepProps) {
         {run.running ? 'Stop' : run.ended ? 'The turn has ended' : 'Turn to the end'}
       </button>
       <SingleTurns counted={counted} sense={Math.sign(end)} run={run} />
-      {counted !== 'senses' && <CountPad counted={counted} pad={pad} />}
+      {counted === 'senses' ? <Looking onSpace={run.toggle} /> : <CountPad counted={counted} pad={pad} />}
       <OwnCount question={question} />
+      {said && <SayPasses question={question} words={said} isOn={says} onChange={setSays} />}
       <div className="commit">
         <button type="button" className={run.ended ? 'button main' : 'button'} onClick={onCompare}>
           {run.ended ? 'Compare' : 'Compare now'}

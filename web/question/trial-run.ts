@@ -42,11 +42,12 @@ export const runSeconds = (turns: number): number =>
   Math.max(COUNTABLE * turns, Math.min(UNHURRIED * turns, LONG_RUN))
 
 /** Turns on, or back where it has gone past, and stops at the end. */
-export function turnToEnd(frame: Frame, end: number): void {
+export function turnToEnd(frame: Frame, end: number, unhurried = false): void {
   hold(frame)
   const ticks = ticksAhead(frame, end)
+  const turns = Math.abs(ticks) / TICKS_PER_TURN
   turnByHand(frame, ticks)
-  frame.hand.duration = Math.max(frame.hand.duration, runSeconds(Math.abs(ticks) / TICKS_PER_TURN))
+  frame.hand.duration = Math.max(frame.hand.duration, unhurried ? UNHURRIED * turns : runSeconds(turns))
 }
 
 const QUARTER = TICKS_PER_TURN / 4
@@ -59,17 +60,28 @@ export function stepToEnd(frame: Frame, end: number): void {
   turnByHand(frame, Math.sign(ticks) * Math.min(QUARTER, Math.abs(ticks)))
 }
 
+interface RunOptions {
+  /** However long it takes */
+  readonly unhurried?: boolean
+  /** Called where it went by steps, once it is there. */
+  readonly ended?: () => void
+}
+
 /** Runs to the end, or steps there where motion is reduced; returns what stops it. */
-export function runToEnd(frame: Frame, end: number, ended: () => void = () => undefined): () => void {
+export function runToEnd(
+  frame: Frame,
+  end: number,
+  { unhurried = false, ended }: RunOptions = {},
+): () => void {
   if (!frame.cuts) {
-    turnToEnd(frame, end)
+    turnToEnd(frame, end, unhurried)
     return () => hold(frame)
   }
   const timer = setInterval(() => {
     stepToEnd(frame, end)
     if (!isAtEnd(frame, end)) return
     clearInterval(timer)
-    ended()
+    ended?.()
   }, QUARTER_EVERY)
   return () => clearInterval(timer)
 }

@@ -8,26 +8,20 @@ import { useWorkshop } from '../frame/workshop.ts'
 import { withTap } from '../store/exercise.ts'
 import { isAtEnd, runToEnd } from './trial-run.ts'
 
-/** Whether the machine stands at the end, and has been said to once it does. */
+/** Whether the machine stands at the end. */
 function useEnded(frame: Frame, end: number): boolean {
-  const { announcer } = useWorkshop()
   const [ended, setEnded] = useState(() => isAtEnd(frame, end))
   useEffect(() => {
-    let last = isAtEnd(frame, end)
-    const painter = () => {
-      const now = isAtEnd(frame, end)
-      if (now && !last) announcer.say('The turn has ended.')
-      last = now
-      setEnded(now)
-    }
+    const painter = () => setEnded(isAtEnd(frame, end))
     frame.painters.add(painter)
     painter()
     return () => void frame.painters.delete(painter)
-  }, [frame, end, announcer])
+  }, [frame, end])
   return ended
 }
 
-export function useTrialRun(end: number) {
+/** `unhurried`: a long run takes its time, so that each pass can be said. */
+export function useTrialRun(end: number, unhurried = false) {
   const { frame, readout } = useWorkshop()
   const turning = useStore(readout, (now) => now.motion === 'hand')
   const [stepping, setStepping] = useState(false)
@@ -51,7 +45,7 @@ export function useTrialRun(end: number) {
       }
       stop()
       setStepping(frame.cuts)
-      stopRun.current = runToEnd(frame, end, () => setStepping(false))
+      stopRun.current = runToEnd(frame, end, { unhurried, ended: () => setStepping(false) })
     },
     /** By hand, from where it is */
     turn: (turns: number) => {
@@ -65,21 +59,26 @@ const takesSpace = (target: EventTarget | null): boolean =>
   target instanceof HTMLElement &&
   target.closest('button, a, input, select, textarea, summary, [role="slider"]') !== null
 
-/** "Mark passed" at where the worm stands now; the space bar does it anywhere but on what takes it itself. */
-export function useTap(counts: boolean): () => void {
+/** "Mark passed" at where the worm stands now */
+export function useTap(): () => void {
   const { exercise, frame } = useWorkshop()
-  const tap = useRef(() => undefined as void)
+  return () => exercise.setState((last) => withTap(last, wormTurnsValue(frame.state.turns)), true)
+}
+
+/** What the space bar does, anywhere but on what takes it itself; the drive is left alone meanwhile. */
+export function useSpaceBar(act: () => void): void {
+  const now = useRef(act)
   useEffect(() => {
-    tap.current = () => exercise.setState((last) => withTap(last, wormTurnsValue(frame.state.turns)), true)
-    if (!counts) return undefined
+    now.current = act
+  }, [act])
+  useEffect(() => {
     const pressed = (event: KeyboardEvent) => {
       if (event.key !== ' ' || event.repeat || takesSpace(event.target)) return
       event.preventDefault()
       event.stopImmediatePropagation()
-      tap.current()
+      now.current()
     }
     addEventListener('keydown', pressed, { capture: true })
     return () => removeEventListener('keydown', pressed, { capture: true })
-  }, [frame, exercise, counts])
-  return () => tap.current()
+  }, [])
 }
