@@ -18,5 +18,6 @@ export function sheetLink({ machine, seed, items, screen }: Sheet, page: string)
 export const shortAddress = (page: string): string =>
   page
     .replace(/^https?:\/\//, '')
+    .replace(/\?.*$/, '')
     .replace(/index\.html$/, '')
     .replace(/\/$/, '')

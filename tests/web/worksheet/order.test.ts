@@ -196,6 +196,6 @@ describe('the link of a sheet', () => {
 
   test('stands short on paper', () => {
     expect(shortAddress('https://counterturn.example/')).toBe('counterturn.example')
-    expect(shortAddress('http://room.local:8080/tools/index.html')).toBe('room.local:8080/tools')
+    expect(shortAddress('http://room.local:8080/tools/index.html?quality=low')).toBe('room.local:8080/tools')
   })
 })
