@@ -38,7 +38,7 @@ const SIGHTS: Readonly<Record<Sight, Seen>> = {
 export const panelOf = ({ watch }: Question): PanelName | null => (watch && SIGHTS[watch.sight].panel) ?? null
 
 /** Looks there without turning anything. */
-export function lookAt(workshop: Workshop, sight: Sight): void {
+function lookAt(workshop: Workshop, sight: Sight): void {
   const { view: name, panel, lit } = SIGHTS[sight]
   openPanel(workshop, panel ?? 'none')
   workshop.view.setState((now) => ({
