@@ -2,50 +2,24 @@
  * The machine from above for a sheet of paper: worm and wheels cut in the middle plane of the wheels, so that the
  * teeth stand in the threads as they do, at rest, all marks at their pointers. x to the right, z down the paper.
  */
-import type { GearNumbers } from '../../sim/gear/gear-numbers.ts'
-import { farSidePhase } from '../../sim/gear/wheel-motion.ts'
 import type { Machine } from '../../sim/machine/machine.ts'
 import { type Layout, machineLayout } from '../../sim/pose/layout.ts'
 import type { Flat } from '../models/flat.ts'
-import {
-  type Drawing,
-  type Mark,
-  TEXT,
-  type Weight,
-  circle,
-  label,
-  outline,
-  pathOf,
-  place,
-  stroke,
-} from '../models/marks.ts'
-import { wheelTeeth } from '../models/wheel-outline.ts'
+import { type Drawing, type Mark, TEXT, label, outline, place, stroke } from '../models/marks.ts'
 import { axialEdge, wormShape, wormSide } from '../models/worm-outline.ts'
+import { BELOW, type Drawn, FINE, filled, named, rectangle, scaled } from './plan-parts.ts'
+import { NAME_WIDTH, nameAside, wheelMarks } from './plan-wheels.ts'
 import { thinned } from './thinned.ts'
 
 /** A motor longer than so many radii is drawn shorter, with a break. */
 const LONGEST_MOTOR = 0.8
-/** From a wheel or the shaft to its pointer, and the pointer's own size [mm on paper] */
-const POINTER_GAP = 0.8
-const POINTER = 2.6
-const NAME_GAP = 3.4
-/** Room for "Right wheel", and from it to the shaft [mm on paper] */
-const NAME_WIDTH = 16
-const NAME_CLEAR = 1.2
 /** Left free all round [mm on paper] */
 const EDGE = 1.5
-/** Lines closer to the true one than this are the true one on paper [mm]. */
-const FINE = 0.02
-/** Teeth lower than this on paper are drawn with thin lines [mm]. */
-const LOW_TEETH = 1.6
 
-export interface Room {
+interface Room {
   readonly width: number
   readonly height: number
 }
-
-/** What is below the machine's own outline on paper: pointer and name. */
-const BELOW = POINTER_GAP + POINTER + NAME_GAP + 1
 
 interface Bounds {
   /** Half of the width */
@@ -66,90 +40,6 @@ function boundsOf(layout: Layout): Bounds {
     back: Math.min(behind, -wheel),
     front: Math.max(wheel, shaft.front),
   }
-}
-
-interface Drawn {
-  readonly layout: Layout
-  readonly gearing: GearNumbers
-  /** mm of paper for a mm of the machine */
-  readonly scale: number
-}
-
-const scaled = (scale: number, points: readonly Flat[]): Flat[] =>
-  points.map(([x, z]) => [scale * x, scale * z])
-
-const rectangle = (left: number, back: number, right: number, front: number): Flat[] => [
-  [left, back],
-  [right, back],
-  [right, front],
-  [left, front],
-]
-
-/** The right wheel's teeth about its axis, the worm to its left. */
-const rightTeeth = (gearing: GearNumbers): Flat[] => wheelTeeth(gearing).map(([z, x]): Flat => [x, z])
-
-/** The left wheel's: the same wheel, turned until it stands in the thread on its side, seen from above. */
-function leftTeeth({ layout, gearing }: Drawn): Flat[] {
-  const phase = farSidePhase(layout.starts, layout.teeth)
-  const [c, s] = [Math.cos(phase), Math.sin(phase)]
-  return rightTeeth(gearing).map(([x, z]): Flat => [c * x + s * z, c * z - s * x])
-}
-
-const pointerAt = (x: number, y: number): Mark => ({
-  kind: 'fill',
-  d: pathOf(
-    [
-      [x, y],
-      [x + 0.62 * POINTER, y + POINTER],
-      [x - 0.62 * POINTER, y + POINTER],
-    ],
-    true,
-  ),
-})
-
-/** A pointer with its name below, the name moved to a side where something stands in its way. */
-const named = (y: number, name: string, aside = 0): Mark[] => [
-  pointerAt(0, y + POINTER_GAP),
-  label(aside, y + POINTER_GAP + POINTER + NAME_GAP, name),
-]
-
-/** How far the name of a wheel moves outwards, to stay beside the shaft and what sits on it. */
-function nameAside({ layout, scale }: Drawn): number {
-  const { gears, shaft } = layout
-  const nearest = scale * Math.max(shaft.collarRadius, shaft.bearingRadius) + NAME_CLEAR + NAME_WIDTH / 2
-  return Math.max(0, nearest - scale * gears.centreDistance)
-}
-
-const filled = (points: readonly Flat[]): Mark => ({ kind: 'fill', d: pathOf(points, true) })
-
-function wheelMark(side: 'left' | 'right', r: number): Mark[] {
-  if (side === 'left')
-    return [-0.13, 0.03].map((x) => filled(rectangle(x * r, 0.58 * r, (x + 0.1) * r, 0.92 * r)))
-  const dot = Array.from({ length: 48 }, (_, i): Flat => {
-    const turn = (Math.PI * i) / 24
-    return [0.13 * r * Math.cos(turn), 0.76 * r + 0.13 * r * Math.sin(turn)]
-  })
-  return [filled(dot)]
-}
-
-function wheelMarks(drawn: Drawn, side: 'left' | 'right'): Mark[] {
-  const { layout, gearing, scale } = drawn
-  const { gears, output } = layout
-  const teeth = side === 'left' ? leftTeeth(drawn) : rightTeeth(gearing)
-  const weight: Weight =
-    scale * (gears.throatRadiusWheel - gears.rootRadiusWheel) < LOW_TEETH ? 'thin' : 'thick'
-  const r = scale * gears.referenceRadiusWheel
-  const outwards = side === 'left' ? -1 : 1
-  const name = side === 'left' ? 'Left wheel' : 'Right wheel'
-  const marks: Mark[] = [
-    outline(weight, thinned(scaled(scale, teeth), FINE)),
-    circle('centre', r),
-    circle('thin', scale * layout.wheel.hubRadius),
-    circle('thick', scale * output.shaftRadius),
-    ...wheelMark(side, r),
-    ...named(scale * gears.outsideRadiusWheel, name, outwards * nameAside(drawn)),
-  ]
-  return [place(outwards * scale * gears.centreDistance, 0, marks)]
 }
 
 /** Cut on both sides, where the teeth are; the turns of the thread between them as they are seen. */
