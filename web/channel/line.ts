@@ -25,7 +25,7 @@ export interface Line {
 }
 
 /** Of each sender what came last, so that nothing is heard twice. */
-export function onlyOnce(): (message: Message) => boolean {
+function onlyOnce(): (message: Message) => boolean {
   const last = new Map<string, number>()
   return ({ seq, body: { from } }) => {
     if (seq <= (last.get(from) ?? -1)) return false

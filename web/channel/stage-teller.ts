@@ -6,7 +6,7 @@ import type { Snapshot } from './message.ts'
 import { snapshotOf } from './snapshot.ts'
 
 /** Between two snapshots [ms] */
-export const SNAPSHOT_EVERY = 100
+const SNAPSHOT_EVERY = 100
 
 /** Acts at once when it has not for a while, else as soon as that while is over; `now` acts without waiting. */
 function atMostEvery(milliseconds: number, act: () => void) {

@@ -5,7 +5,9 @@ import { useView, useWorkshop } from '../frame/workshop.ts'
 import { Icon, type IconName } from '../instrument/Icon.tsx'
 import { comingWords } from '../lesson/lesson-words.ts'
 import { comingNext } from '../lesson/play.ts'
-import { usePresenter } from './presenter-context.ts'
+import { useConnected, usePresenter } from './presenter-context.ts'
+
+const NOT_CONNECTED = 'The stage is not connected.'
 
 interface CommandButtonProps {
   readonly command: Command
@@ -28,15 +30,16 @@ function CommandButton({
   reason = null,
 }: CommandButtonProps) {
   const { end } = usePresenter()
+  const why = useConnected() ? reason : NOT_CONNECTED
   return (
     <button
       type="button"
       className="button"
       aria-pressed={pressed}
-      aria-disabled={reason !== null}
+      aria-disabled={why !== null}
       aria-keyshortcuts={hotkey}
-      title={reason ?? undefined}
-      onClick={() => reason === null && end.send(command, value)}
+      title={why ?? undefined}
+      onClick={() => why === null && end.send(command, value)}
     >
       {icon && <Icon name={icon} size={18} />}
       {label}
@@ -49,16 +52,17 @@ function Through() {
   const { end } = usePresenter()
   useStore(mirror.lesson)
   useView((view) => view.lit)
+  const connected = useConnected()
   const then = comingNext(mirror)
   return (
     <div className="presenter-through">
-      {then.kind === 'count' && <CommandButton command="reveal" label="Reveal without a count" />}
+      {then.kind === 'count' && <CommandButton command="reveal" label="Reveal now" />}
       <CommandButton command="back" label="Back" icon="back" hotkey="PageUp" />
       <button
         type="button"
         className="button main presenter-go"
         aria-keyshortcuts="PageDown"
-        aria-disabled={then.kind === 'end'}
+        aria-disabled={then.kind === 'end' || !connected}
         onClick={() => end.send('next')}
       >
         {comingWords(then)}

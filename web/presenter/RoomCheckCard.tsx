@@ -1,7 +1,7 @@
 /** Before the room fills: what the last row has to read, tell apart, see turn and hear, tried on the stage itself. */
 import { type ReactNode, useState } from 'react'
 import { useStore } from 'zustand'
-import { usePresenter } from './presenter-context.ts'
+import { useConnected, usePresenter } from './presenter-context.ts'
 
 interface ItemProps {
   readonly label: string
@@ -59,12 +59,14 @@ function Items() {
 export function RoomCheckCard() {
   const { end } = usePresenter()
   const { checks } = useStore(end.store)
+  const connected = useConnected()
   return (
-    <section className="presenter-card" aria-label="Room check">
+    <section className="presenter-card presenter-room" aria-label="Room check">
       <button
         type="button"
         className="button"
         aria-pressed={checks}
+        aria-disabled={!connected}
         onClick={() => end.send('check', checks ? 0 : 1)}
       >
         {checks ? 'End the room check' : 'Room check'}

@@ -34,20 +34,19 @@ function Cover() {
   )
 }
 
-interface StageNoteProps {
+interface LinkNoteProps {
   readonly words: string
-  readonly first: { readonly label: string; readonly act: () => void }
-  readonly second: { readonly label: string; readonly act: () => void }
+  readonly actions: readonly { readonly label: string; readonly act: () => void }[]
 }
 
-const LinkNote = ({ words, first, second }: StageNoteProps) => (
+const LinkNote = ({ words, actions }: LinkNoteProps) => (
   <div className="note stage-link-note" role="alert">
     <span>
       <Icon name="look" />
     </span>
     <p>{words}</p>
     <div>
-      {[first, second].map(({ label, act }) => (
+      {actions.map(({ label, act }) => (
         <button key={label} type="button" className="button plain" onClick={act}>
           {label}
         </button>
@@ -58,29 +57,30 @@ const LinkNote = ({ words, first, second }: StageNoteProps) => (
 
 type Opening = 'none' | 'blocked' | 'opened'
 
-/** Whether a window that was opened has not answered for a while. */
-function useUnanswered(opening: Opening, presenter: boolean): boolean {
+/** Whether and how the second window was last opened, and whether it has not answered for a while. */
+function useOpening(presenter: boolean) {
+  const [opening, setOpening] = useState<Opening>('none')
   const [late, setLate] = useState(false)
+  // Once it has answered, that it is closed again is no fault.
+  if (presenter && opening === 'opened') setOpening('none')
   useEffect(() => {
     setLate(false)
-    if (opening !== 'opened' || presenter) return undefined
+    if (opening !== 'opened') return undefined
     const timer = setTimeout(() => setLate(true), 2 * GONE_AFTER)
     return () => clearTimeout(timer)
-  }, [opening, presenter])
-  return late
+  }, [opening])
+  return { opening, setOpening, failed: opening === 'blocked' || (opening === 'opened' && late) }
 }
 
 function Linked({ end }: { readonly end: StageEnd }) {
   const { presenter, asks, checks, spins } = useStore(end.store)
-  const [opening, setOpening] = useState<Opening>('none')
+  const { opening, setOpening, failed } = useOpening(presenter)
   const [notes, setNotes] = useState(false)
-  const unanswered = useUnanswered(opening, presenter)
   const open = () => setOpening(openPresenter(end) ? 'opened' : 'blocked')
   const showNotes = () => {
     setNotes(true)
     setOpening('none')
   }
-  const failed = opening === 'blocked' || (unanswered && !presenter)
   return (
     <>
       <button
@@ -101,8 +101,10 @@ function Linked({ end }: { readonly end: StageEnd }) {
           {asks && (
             <LinkNote
               words="Another window leads this lesson. Which of the two shall lead?"
-              first={{ label: 'Lead from here', act: end.lead }}
-              second={{ label: 'Leave it there', act: end.leave }}
+              actions={[
+                { label: 'Lead from here', act: end.lead },
+                { label: 'Leave it there', act: end.leave },
+              ]}
             />
           )}
           {failed && (
@@ -112,8 +114,11 @@ function Linked({ end }: { readonly end: StageEnd }) {
                   ? 'The browser opened no second window.'
                   : 'The second window does not reach this page.'
               }
-              first={{ label: 'Try again', act: open }}
-              second={{ label: 'Notes on this page', act: showNotes }}
+              actions={[
+                { label: 'Try again', act: open },
+                { label: 'Notes on this page', act: showNotes },
+                { label: 'Go on without', act: () => setOpening('none') },
+              ]}
             />
           )}
           <Suspense>{notes && <NotesDrawer onClose={() => setNotes(false)} />}</Suspense>

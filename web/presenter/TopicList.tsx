@@ -3,7 +3,7 @@ import { useStore } from 'zustand'
 import { useWorkshop } from '../frame/workshop.ts'
 import { Icon } from '../instrument/Icon.tsx'
 import { clockText, spentOn } from './clock.ts'
-import { usePresenter } from './presenter-context.ts'
+import { useConnected, usePresenter } from './presenter-context.ts'
 import { minutesText } from './presenter-words.ts'
 import { useNow } from './use-now.ts'
 
@@ -11,9 +11,10 @@ export function TopicList() {
   const { lesson, beat, seen } = useStore(useWorkshop().lesson)
   const { end, clock: store } = usePresenter()
   const clock = useStore(store, (kept) => kept.clock)
+  const connected = useConnected()
   const now = useNow(clock !== null && clock.since !== null)
   return (
-    <section className="presenter-card" aria-label="Topics">
+    <section className="presenter-card presenter-list" aria-label="Topics">
       <h2>Topics</h2>
       <ol className="presenter-topics">
         {lesson?.beats.map(({ id, title, minutes, extra }, place) => {
@@ -24,6 +25,7 @@ export function TopicList() {
                 type="button"
                 className="button plain"
                 aria-current={place === beat ? 'step' : undefined}
+                aria-disabled={!connected}
                 onClick={() => end.send('goTo', place)}
               >
                 <span className="presenter-topic-seen">
@@ -44,7 +46,7 @@ export function TopicList() {
           )
         })}
       </ol>
-      <button type="button" className="button" onClick={() => end.send('close')}>
+      <button type="button" className="button" aria-disabled={!connected} onClick={() => end.send('close')}>
         Close the lesson
       </button>
     </section>

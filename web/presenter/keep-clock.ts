@@ -4,7 +4,7 @@ import { type Keeper, keep, kept } from '../file/storage.ts'
 import type { Workshop } from '../frame/workshop.ts'
 import { type Clock, begunClock, clockAt, readClock } from './clock.ts'
 
-export const CLOCK_KEY = 'counterturn.clock'
+const CLOCK_KEY = 'counterturn.clock'
 
 export function keepClock(
   { lesson }: Workshop,

@@ -1,5 +1,6 @@
 /** What every part of the presenter window works with besides the workshop that stands as the stage does. */
 import { createContext, useContext } from 'react'
+import { useStore } from 'zustand'
 import type { StoreApi } from 'zustand/vanilla'
 import type { PresenterEnd } from '../channel/presenter-end.ts'
 import type { Clock } from './clock.ts'
@@ -17,3 +18,7 @@ export function usePresenter(): Presenter {
   if (!presenter) throw new Error('usePresenter is used outside PresenterProvider')
   return presenter
 }
+
+/** Whether there is a stage that does what is commanded. */
+export const useConnected = (): boolean =>
+  useStore(usePresenter().end.store, ({ stage }) => stage === 'connected')
