@@ -7,6 +7,16 @@ export function numberText(value: number, digits = 5): string {
   return text.replaceAll('-', '−')
 }
 
+const QUARTERS: Readonly<Record<number, string>> = { 0.25: '1/4', 0.5: '1/2', 0.75: '3/4' }
+
+/** Quarters as people write them: '1/4', '1 1/2', '3'; any other number as it is printed. */
+export function fractionText(count: number): string {
+  const whole = Math.floor(count)
+  const quarters = QUARTERS[count - whole]
+  if (quarters === undefined) return numberText(count)
+  return whole === 0 ? quarters : `${whole} ${quarters}`
+}
+
 const SIGNS: Readonly<Record<AnswerUnit, string>> = {
   turn: ' turns',
   deg: '°',

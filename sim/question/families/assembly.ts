@@ -10,14 +10,14 @@ type Shifted = Pair & { readonly k: number }
 export const assemblyTeeth: NumberFamily<Shifted> = {
   kind: 'number',
   name: 'assembly-teeth',
-  title: 'A wheel put in some teeth on',
+  title: 'A wheel put back some teeth further on',
   parameters: [...pairOf<Shifted>(), { name: 'k', values: (level) => (level === 1 ? [1, 2] : [1, 2, 3, 4]) }],
   example: { z1: 1, z2: 20, k: 1 },
   texts: [
     (given) =>
       `${pairText(given)} The left wheel is lifted out and put back ${counted(given.k, 'tooth', 'teeth')} further on. By how many degrees does its mark miss the pointer?`,
     ({ z1, z2, k }) =>
-      `After cleaning, a wheel of ${teethText(z2)} goes back ${counted(k, 'tooth', 'teeth')} away from its old place, on a worm of ${startsText(z1)}. How many degrees is that?`,
+      `After cleaning, a wheel of ${teethText(z2)} goes back ${counted(k, 'tooth', 'teeth')} from its old place, on a worm with ${startsText(z1)}. How many degrees is it off?`,
   ],
   unit: () => 'deg',
   tolerance: 'r0.5',
@@ -36,7 +36,7 @@ export const assemblyTeeth: NumberFamily<Shifted> = {
   ],
   watch: ({ k }) => ({
     sight: 'timing',
-    words: `Put the left wheel in ${counted(k, 'tooth', 'teeth')} further on and read the dial.`,
+    words: `Take the wheels out, put the left one in ${counted(k, 'tooth', 'teeth')} further on and read the dial.`,
     turns: 0,
   }),
   gearing: gearingOf,
@@ -54,15 +54,15 @@ export const assemblyPhase: NumberFamily<Pair> = {
     (given) =>
       `${pairText(given)} Both wheels have their mark on a tooth, and the right one stands at its front pointer. By how many degrees must the left one miss its own at least?`,
     ({ z1, z2 }) =>
-      `Two wheels of ${teethText(z2)}, marked on a tooth, go on a worm of ${startsText(z1)} with both marks to the front. One mark stands at its pointer: how many degrees is the other one off at best?`,
+      `Two wheels of ${teethText(z2)}, marked on a tooth, go on a worm with ${startsText(z1)}, both marks to the front. One mark stands at its pointer: how many degrees is the other one off at best?`,
   ],
   unit: () => 'deg',
   tolerance: 'r0.5',
   answer: ({ z1, z2 }) => (isOdd(z1) ? 180 / z2 : 0),
   working: ({ z1, z2 }) =>
     isOdd(z1)
-      ? `${counted(z1, 'half pitch', 'half pitches')} from one side of the worm to the other: half of 360° ÷ ${z2}`
-      : `${z1} half pitches from one side of the worm to the other are whole pitches`,
+      ? `${counted(z1, 'half pitch', 'half pitches')} from one side of the worm to the other, so half a pitch is over: 360° ÷ ${z2} ÷ 2`
+      : `${z1} half pitches from one side of the worm to the other are ${counted(z1 / 2, 'whole one')}, so nothing is over: 0 × 360° ÷ ${z2}`,
   slips: [
     { cause: 'always-aligns', value: ({ z1 }) => (isOdd(z1) ? 0 : null) },
     { cause: 'whole-pitch', value: ({ z1, z2 }) => (isOdd(z1) ? 360 / z2 : null) },
@@ -100,7 +100,7 @@ export const lostMotion: NumberFamily<Played> = {
   example: { jt: 0.2, d2: 40, z1: 1, z2: 20 },
   texts: [
     ({ jt, d2, ...pair }) =>
-      `${pairText(pair)} The wheels have a reference diameter of ${d2} mm and a backlash of ${jt} mm at it. How many degrees can the worm turn before a wheel follows?`,
+      `${pairText(pair)} The wheels have a reference diameter of ${d2} mm and a backlash of ${jt} mm at it. How many degrees can the worm turn back before a wheel follows?`,
     ({ jt, d2, z1, z2 }) =>
       `The teeth leave ${jt} mm of backlash at a wheel’s reference diameter of ${d2} mm. How much lost motion is that at the worm, in degrees, with ${startsText(z1)} and ${teethText(z2)}?`,
   ],
@@ -110,7 +110,7 @@ export const lostMotion: NumberFamily<Played> = {
   answer: ({ jt, d2, z1, z2 }) => (degrees(wheelPlay(jt, d2 / 2)) * z2) / z1,
   working: ({ jt, d2, z1, z2 }) => `2 × ${jt} mm ÷ ${d2} mm × 180° ÷ π × ${z2} ÷ ${z1}`,
   slips: [
-    { cause: 'wheel-angle', value: ({ jt, d2 }) => degrees((2 * jt) / d2) },
+    { cause: 'wheel-angle', apart: true, value: ({ jt, d2 }) => degrees((2 * jt) / d2) },
     { cause: 'diameter-for-radius', value: ({ jt, d2, z1, z2 }) => (degrees(jt / d2) * z2) / z1 },
     { cause: 'radians', value: ({ jt, d2, z1, z2 }) => (2 * jt * z2) / (d2 * z1) },
     { cause: 'no-starts', value: ({ jt, d2, z1, z2 }) => (z1 > 1 ? degrees((2 * jt) / d2) * z2 : null) },

@@ -1,19 +1,9 @@
 /** Counts of turns, starts and teeth: what questions about them draw from, and how they write them. */
 import type { Level, Parameter } from '../family.ts'
-import { counted, numberText } from '../value-text.ts'
+import { counted, fractionText } from '../value-text.ts'
 
 /** Starts of the worm and teeth of each wheel */
 export type Pair = { readonly z1: number; readonly z2: number }
-
-const QUARTERS: Readonly<Record<number, string>> = { 0.25: '1/4', 0.5: '1/2', 0.75: '3/4' }
-
-/** '1/4', '1 1/2', '3' */
-export function fractionText(count: number): string {
-  const whole = Math.floor(count)
-  const quarters = QUARTERS[count - whole]
-  if (quarters === undefined) return numberText(count)
-  return whole === 0 ? quarters : `${whole} ${quarters}`
-}
 
 /** '1/4 turn', '1 turn', '1 1/2 turns' */
 export const turnsText = (turns: number): string => `${fractionText(turns)} ${turns > 1 ? 'turns' : 'turn'}`
@@ -33,7 +23,13 @@ const ODD_TEETH = [21, 22, 25, 27, 28, 31, 33, 35, 37]
 /** One start first, then two to four; teeth that make ratios which are not whole come last. */
 export const pairOf = <G extends Pair>(): readonly Parameter<G>[] => [
   { name: 'z1', values: (level) => (level === 1 ? [1] : [2, 3, 4]) },
-  { name: 'z2', values: (level) => (level === 3 ? ODD_TEETH : ROUND_TEETH) },
+  {
+    name: 'z2',
+    values: (level, { z1 }) =>
+      level === 3
+        ? ODD_TEETH.filter((teeth) => teeth % z1 !== 0)
+        : ROUND_TEETH.filter((teeth) => teeth % z1 === 0),
+  },
 ]
 
 /** Whole answers first, then quarters too; parts that no mark shows come last. */

@@ -1,16 +1,8 @@
 /** Teeth that pass, and when the same tooth meets the same start again. */
 import { phaseCount } from '../../gear/timing.ts'
 import type { NumberFamily } from '../family.ts'
-import {
-  type Pair,
-  fractionText,
-  gearingOf,
-  pairOf,
-  pairText,
-  startsText,
-  teethText,
-  turnsText,
-} from './counts.ts'
+import { fractionText } from '../value-text.ts'
+import { type Pair, gearingOf, pairOf, pairText, startsText, teethText, turnsText } from './counts.ts'
 
 type Passed = Pair & { readonly N: number }
 type Returned = Pair & { readonly ask: 'worm' | 'wheel' }
@@ -44,7 +36,7 @@ export const teethPassed: NumberFamily<Passed> = {
     { cause: 'inverted', value: ({ z1, z2, N }) => (N * z1) / z2 },
   ],
   reasons: ({ z1 }) => [
-    `${startsText(z1)} on the worm: one turn moves ${teethText(z1)} on.`,
+    `With ${startsText(z1)} on the worm, each of its turns moves ${teethText(z1)} on.`,
     'One turn of the worm is one turn of the wheel, with all its teeth.',
     'The teeth of both wheels count together.',
   ],
@@ -95,10 +87,10 @@ export const toothReturn: NumberFamily<Returned> = {
   working: (given) => {
     const { z1, z2, ask } = given
     const factor = z2 / wormTurnsBack(given)
-    return `Largest common factor of ${z1} and ${z2}: ${factor}; ${ask === 'worm' ? z2 : z1} ÷ ${factor}`
+    return `The largest number that divides ${z1} and ${z2} is ${factor}: ${ask === 'worm' ? z2 : z1} ÷ ${factor}`
   },
   slips: [
-    { cause: 'ratio-rounded', value: ({ z1, z2 }) => Math.round(z2 / z1) },
+    { cause: 'ratio-rounded', value: ({ z1, z2 }) => (z2 % z1 === 0 ? null : Math.round(z2 / z1)) },
     { cause: 'all-teeth', value: (given) => (sharesFactor(given) && given.ask === 'worm' ? given.z2 : null) },
     { cause: 'product', value: ({ z1, z2 }) => z1 * z2 },
     { cause: 'one-turn', value: () => 1 },
@@ -107,7 +99,7 @@ export const toothReturn: NumberFamily<Returned> = {
   ],
   reasons: () => [
     'Both must have made whole turns at the same time.',
-    'Every turn of the wheel brings the same tooth to the same start.',
+    'All teeth are alike, so the pair meets again at the next tooth.',
     'The start comes back after each turn, and the tooth with it.',
   ],
   watch: (given) => ({

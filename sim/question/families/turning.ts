@@ -1,9 +1,9 @@
 /** How far worm and wheels turn: counts that the marks on the stage settle. */
 import { wheelTurnsValue } from '../../drive/turns.ts'
 import type { Family, NumberFamily } from '../family.ts'
+import { fractionText } from '../value-text.ts'
 import {
   type Pair,
-  fractionText,
   gearingOf,
   pairOf,
   pairText,
@@ -68,7 +68,10 @@ const turnsWorm: NumberFamily<Turned> = {
 }
 
 /** Worm turns after which the wheel has made whole turns, or halves */
-const WHEEL_TURNS: Readonly<Record<1 | 2, readonly number[]>> = { 1: [1, 2, 3, 4, 5], 2: [0.5, 1, 1.5, 2, 3, 4] }
+const WHEEL_TURNS: Readonly<Record<1 | 2, readonly number[]>> = {
+  1: [1, 2, 3, 4, 5],
+  2: [0.5, 1, 1.5, 2, 3, 4],
+}
 const WORM_TURNS = [5, 8, 10, 12, 15, 25, 30, 50, 75, 100]
 
 const turnsWheel: NumberFamily<Turned> = {
@@ -92,7 +95,7 @@ const turnsWheel: NumberFamily<Turned> = {
   texts: [
     (given) => `${pairText(given)} The worm makes ${turnsText(given.N)}. How many does the left wheel make?`,
     ({ z1, z2, N }) =>
-      `How many turns does the right wheel make while the worm makes ${turnsText(N)}? ${pairText({ z1, z2 })}`,
+      `How many turns does each wheel make while the worm makes ${turnsText(N)}? ${pairText({ z1, z2 })}`,
   ],
   unit: () => 'turn',
   tolerance: 'r0.5',
@@ -180,7 +183,10 @@ const turnsAngle: NumberFamily<Angled> = {
   ],
   watch: ({ z1, z2, d, from }) => ({
     sight: 'marks',
-    words: `Read the ${from === 'wheel' ? 'left wheel’s' : 'worm’s'} mark until it has moved by ${d}°, then the other mark.`,
+    words:
+      from === 'wheel'
+        ? `Follow the left wheel’s mark until it has come ${d}° on, and count the worm’s mark meanwhile.`
+        : `Follow the worm’s mark until it has come ${d}° on, then see how far the left wheel’s has.`,
     turns: from === 'wheel' ? (d * z2) / (360 * z1) : d / 360,
   }),
   gearing: gearingOf,

@@ -14,8 +14,14 @@ test('figures are filled in as sentences print them', () => {
   )
 })
 
+test('a part of a turn is told as the question tells it', () => {
+  expect(causeSentence('turns-worm', 'one-turn-only', { N: 0.25 })).toBe(
+    'That is for one turn of the wheel; here it is 1/4.',
+  )
+})
+
 test('the ratio is worked out from the counts', () => {
-  expect(causeSentence('lost-motion', 'wheel-angle', { z1: 3, z2: 20 })).toContain('6.6667 times more')
+  expect(causeSentence('lost-motion', 'wheel-angle', { z1: 3, z2: 20 })).toContain('6.6667 times as far')
 })
 
 test('a cause without a sentence, or without its figure, is a mistake of the bank', () => {

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest'
-import { counted, numberText, valueText } from '../../../sim/question/value-text.ts'
+import { counted, fractionText, numberText, valueText } from '../../../sim/question/value-text.ts'
 
 test.each([
   [20, '20'],
@@ -30,4 +30,14 @@ test('counted things are one or many', () => {
   expect(counted(1, 'start')).toBe('1 start')
   expect(counted(3, 'start')).toBe('3 starts')
   expect(counted(20, 'tooth', 'teeth')).toBe('20 teeth')
+})
+
+test.each([
+  [0.25, '1/4'],
+  [1.5, '1 1/2'],
+  [3, '3'],
+  [0.3, '0.3'],
+  [26 / 3, '8.6667'],
+])('%d is written as the fraction %s where it is a quarter', (value, text) => {
+  expect(fractionText(value)).toBe(text)
 })
