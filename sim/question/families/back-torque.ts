@@ -49,9 +49,9 @@ const backTorque: NumberFamily<Driven> = {
   example: { z1: 1, z2: 20, q: 10, an: 20, mu: 0.05, Tc: 0.006 },
   texts: [
     (given) =>
-      `${conditions(given)} The worm resists turning with ${numberText(given.Tc)} N m, and the other wheel is free. What torque at one wheel just turns the worm?`,
+      `${conditions(given)} The worm resists turning with ${numberText(given.Tc)} N m; the other wheel is free, and bearings are left out. What torque at one wheel just turns the worm?`,
     (given) =>
-      `Somebody turns one brush, and the motor turns with it; it resists with ${numberText(given.Tc)} N m at the worm. ${conditions(given)} The other wheel is free, and bearings are left out. What torque does the brush need?`,
+      `Somebody turns one brush by hand, and the motor has to turn with it. At the worm the motor resists with ${numberText(given.Tc)} N m. ${conditions(given)} The other wheel is free, and bearings are left out. What torque does the brush need?`,
   ],
   unit: () => 'N m',
   tolerance: 'r2',
@@ -73,10 +73,11 @@ const backTorque: NumberFamily<Driven> = {
     'The mesh loses the same part whichever side drives.',
     'The wheel is larger than the worm, so it needs the smaller torque.',
   ],
-  watch: ({ z1, z2 }) => ({
-    sight: 'torque',
-    words: 'Turn a wheel by hand and see the torque that it takes.',
-    turns: z2 / z1,
+  watch: () => ({
+    sight: 'readings',
+    words:
+      'In Design, raise the friction of the mesh: the efficiency with the wheel driving is the first to go.',
+    turns: 0,
   }),
   gearing: ({ z1, z2 }) => ({ wormStarts: z1, wheelTeeth: z2 }),
 }

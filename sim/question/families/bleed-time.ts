@@ -1,7 +1,6 @@
 /** How long a capacitor that the mains has left stays charged. */
 import { bleedTime as timeToBleed } from '../../heat/capacitor-bleed.ts'
 import type { NumberFamily } from '../family.ts'
-import { numberText } from '../value-text.ts'
 
 type Bleed = {
   /** At the start, and where it is to be [V] */
@@ -66,9 +65,10 @@ export const bleedTime: NumberFamily<Bleed> = {
     'The resistor takes the same current all the time.',
     'After one time constant a capacitor is empty.',
   ],
-  watch: ({ V, Vs }) => ({
-    sight: 'waves',
-    words: `Unplug and follow the voltage of the capacitor from ${numberText(V)} V down to ${numberText(Vs)} V.`,
+  watch: () => ({
+    sight: 'supply chain',
+    words:
+      'Give the machine a smoothing capacitor in Design: beside the plug it is told how long its charge stays.',
     turns: 0,
   }),
 }

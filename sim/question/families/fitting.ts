@@ -26,7 +26,7 @@ const countLimits: NumberFamily<Counts> = {
   example: { N1: 201, N2: 10 },
   texts: [
     ({ N1, N2 }) =>
-      `${N1} turns of the worm and ${N2} of the left wheel were counted, each right to one turn. What is the largest ratio that fits, in worm turns for one wheel turn?`,
+      `${N1} turns of the worm and ${N2} of the left wheel were counted, each good to one turn. What is the largest ratio that fits, in worm turns for one wheel turn?`,
     ({ N1, N2 }) =>
       `Somebody counts ${N1} passes of the worm’s mark and ${N2} of the left wheel’s. Each count may be one off: how many worm turns for a wheel turn can it be at most?`,
   ],
@@ -47,7 +47,7 @@ const countLimits: NumberFamily<Counts> = {
   ],
   watch: () => ({
     sight: 'readings',
-    words: 'Count ten times longer and see how much narrower the band becomes.',
+    words: 'In Measure, count ten times as long: the band of ratios that fit becomes much narrower.',
     turns: 0,
   }),
 }
@@ -67,7 +67,7 @@ const designSpacing: NumberFamily<Spaced> = {
   example: { m: 2, q: 10, z1: 1, z2: 20 },
   texts: [
     ({ m, q, z1, z2 }) =>
-      `A worm of ${startsText(z1)} with module ${m} mm and diameter quotient ${q} stands between two wheels of ${z2} teeth. How many millimetres apart are the wheel shafts?`,
+      `A worm with ${startsText(z1)}, module ${m} mm and diameter quotient ${q} stands between two wheels of ${z2} teeth, without profile shift. How many millimetres apart are the wheel shafts?`,
     ({ m, q, z1, z2 }) =>
       `Module ${m} mm, diameter quotient ${q}, ${startsText(z1)}, ${z2} teeth on each wheel, no profile shift: what is the distance between the two wheel shafts, in mm?`,
   ],
@@ -131,14 +131,14 @@ const designTeeth: NumberFamily<Wanted> = {
   example: { z1: 1, n: 5000, n2: 250 },
   texts: [
     ({ z1, n, n2 }) =>
-      `The motor makes ${n} r/min and each wheel is to make ${n2} r/min as nearly as it can. How many teeth does a wheel need on a worm of ${startsText(z1)}?`,
+      `The motor makes ${n} r/min and each wheel is to make ${n2} r/min as nearly as it can. How many teeth does a wheel need on a worm with ${startsText(z1)}?`,
     ({ z1, n, n2 }) =>
-      `A worm of ${startsText(z1)} turns at ${n} r/min. Which whole number of teeth brings each wheel nearest to ${n2} r/min?`,
+      `A worm with ${startsText(z1)} turns at ${n} r/min. Which whole number of teeth brings each wheel nearest to ${n2} r/min?`,
   ],
   unit: () => '1',
   tolerance: 'exact',
   answer: (given) => Math.round(exactTeeth(given)),
-  working: ({ z1, n, n2 }) => `${z1} × ${n} ÷ ${n2}, to the nearest whole number`,
+  working: ({ z1, n, n2 }) => `The whole number nearest to ${z1} × ${n} ÷ ${n2}`,
   slips: [
     { cause: 'no-starts', apart: true, value: ({ z1, n, n2 }) => (z1 > 1 ? Math.round(n / n2) : null) },
     { cause: 'over-starts', value: ({ z1, n, n2 }) => (z1 > 1 ? Math.round(n / n2 / z1) : null) },
@@ -154,8 +154,8 @@ const designTeeth: NumberFamily<Wanted> = {
   ],
   watch: () => ({
     sight: 'readings',
-    words: 'Change the number of teeth and see what the speed of the wheels becomes.',
-    turns: 0,
+    words: 'Change the number of teeth and read the speed of the wheels at each.',
+    turns: null,
   }),
 }
 

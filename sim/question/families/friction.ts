@@ -59,7 +59,7 @@ const lockChoice: ChoiceFamily<Pushed> = {
     ({ mu, z2, ...pair }) =>
       `${capital(worm(pair))} meshes with wheels of ${numberText(z2)} teeth; the coefficient of friction is ${numberText(mu)}. Somebody pushes a wheel by its brush, without shaking, and nothing else holds the worm. What happens?`,
     ({ mu, z2, ...pair }) =>
-      `Wheels with ${numberText(z2)} teeth, ${worm(pair)}, and a coefficient of friction of ${numberText(mu)} between them. The worm is free, and a wheel is pushed steadily. Which is true?`,
+      `Between two wheels of ${numberText(z2)} teeth lies ${worm(pair)}. Their coefficient of friction is ${numberText(mu)}. The worm is free, and one wheel is pushed steadily. Which is true?`,
   ],
   options: () => [
     { id: 'holds', text: 'The mesh holds: the worm stays still however hard the wheel is pushed.' },
@@ -68,7 +68,7 @@ const lockChoice: ChoiceFamily<Pushed> = {
   answer: ({ z1, q, an, mu }) =>
     selfLocking(leadAngle(z1, q), radians(an), mu) === 'locks' ? 'holds' : 'turns',
   working: ({ z1, q, an, mu }) =>
-    `It holds if ${numberText(mu)} ≥ cos ${numberText(an)}° × ${numberText(z1)} ÷ ${numberText(q)}`,
+    `It would hold from cos ${numberText(an)}° × ${numberText(z1)} ÷ ${numberText(q)} = ${numberText(lockingFriction({ z1, q, an }), 3)} on; the friction is ${numberText(mu)}`,
   slips: [
     { cause: 'always-locks', option: () => 'holds' },
     { cause: 'friction-vs-lead-only', option: ({ z1, q, mu }) => (mu >= z1 / q ? 'holds' : 'turns') },
@@ -87,8 +87,8 @@ const lockChoice: ChoiceFamily<Pushed> = {
     'A worm can always be turned by its wheel if the push is strong enough.',
   ],
   watch: () => ({
-    sight: 'contact',
-    words: 'Push a wheel by hand and see whether the worm follows.',
+    sight: 'readings',
+    words: 'In Design, change the friction of the mesh and read whether the wheels can turn the worm.',
     turns: 0,
   }),
   gearing: ({ z1, z2 }) => ({ wormStarts: z1, wheelTeeth: z2 }),
@@ -127,8 +127,8 @@ const lockFriction: NumberFamily<Pair> = {
     'Only the number of teeth decides how much friction is needed.',
   ],
   watch: () => ({
-    sight: 'contact',
-    words: 'Raise the friction step by step until a push on the wheel no longer moves the worm.',
+    sight: 'readings',
+    words: 'In Design, raise the friction of the mesh step by step until the wheels cannot turn the worm.',
     turns: 0,
   }),
   gearing,
@@ -150,7 +150,7 @@ const meshEfficiency: NumberFamily<Rubbing> = {
     ({ mu, ...pair }) =>
       `${capital(worm(pair))} drives a wheel; the coefficient of friction in the mesh is ${numberText(mu)}. How many per cent of the worm’s power reach the wheel? Friction of bearings is left out.`,
     ({ mu, ...pair }) =>
-      `A coefficient of friction of ${numberText(mu)}, ${worm(pair)}: what is the efficiency of this mesh in per cent, worm driving, without bearings?`,
+      `In the mesh of ${worm(pair)} the coefficient of friction is ${numberText(mu)}. What is its efficiency in per cent while the worm drives, bearings left out?`,
   ],
   unit: () => '%',
   tolerance: 'r1',
@@ -178,7 +178,7 @@ const meshEfficiency: NumberFamily<Rubbing> = {
   ],
   watch: () => ({
     sight: 'power',
-    words: 'Watch the loss of the meshes while the worm gets one start more at a time.',
+    words: 'Watch the loss in the meshes while the worm gets one start more at a time.',
     turns: null,
   }),
   gearing,

@@ -97,7 +97,7 @@ const wheelSenseFamily: ChoiceFamily<Viewed> = {
   ],
   watch: ({ wheel, view }) => ({
     sight: view === 'above' ? 'teeth' : 'underside',
-    words: `Watch which way the inner side of the ${wheel} wheel moves, then look from ${view}.`,
+    words: `Watch from ${view} which way the inner side of the ${wheel} wheel moves.`,
     turns: 0.25,
   }),
   gearing: gearingOf,

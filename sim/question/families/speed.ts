@@ -27,10 +27,10 @@ const wheelSpeed: NumberFamily<WheelSpeed> = {
     { name: 'z1', values: (level) => (level === 1 ? [1] : [2, 3, 4]) },
     {
       name: 'z2',
-      values: (level) =>
+      values: (level, { z1 }) =>
         level === 3
-          ? [13, 17, 23, 27, 29, 31, 35, 37, 41, 53]
-          : [12, 15, 16, 18, 20, 24, 25, 30, 36, 40, 50, 60],
+          ? [13, 17, 23, 27, 29, 31, 35, 37, 41, 53].filter((teeth) => teeth % z1 !== 0)
+          : [12, 15, 16, 18, 20, 24, 25, 30, 36, 40, 50, 60].filter((teeth) => teeth % z1 === 0),
     },
     { name: 'n', values: (level) => (level === 3 ? READ_SPEEDS : ROUND_SPEEDS) },
   ],
@@ -131,7 +131,7 @@ const speedVolts: NumberFamily<SpeedVolts> = {
   ],
   watch: () => ({
     sight: 'motor',
-    words: 'Press a boot on the brushes and watch the speed fall as the current rises.',
+    words: 'Let both wheels carry a pressed boot: the speed falls as the current rises.',
     turns: null,
   }),
 }
@@ -205,7 +205,7 @@ const stallCurrent: NumberFamily<StallCurrent> = {
   ],
   watch: () => ({
     sight: 'motor',
-    words: 'Jam a wheel for a few seconds and watch the current, then set it free.',
+    words: 'Jam a wheel, read the current that the motor draws at once, and free it again.',
     turns: null,
   }),
 }

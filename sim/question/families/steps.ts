@@ -47,7 +47,7 @@ export const stepTurns: NumberFamily<Stepped> = {
     },
   ],
   reasons: () => [
-    'The ratio is cut in metal: the extra turns of the worm are divided by it, as all others are.',
+    'The teeth set the ratio: the extra turns of the worm are divided by it, as all others are.',
     'A faster setting changes the ratio.',
     'The wheels hardly notice: their speed stays the same.',
   ],

@@ -4,6 +4,7 @@ import { deceptiveRates, frozenImages, lampFlashes } from '../../measuring/strob
 import { MINUTE } from '../../quantity/constants.ts'
 import type { Family, NumberFamily } from '../family.ts'
 import { numberText } from '../value-text.ts'
+import { turnsText } from './counts.ts'
 
 type Images = { readonly n: number; readonly p: number; readonly q: number }
 
@@ -30,13 +31,13 @@ const images: NumberFamily<Images> = {
     (given) =>
       `The worm carries one mark and turns at ${numberText(given.n)} r/min. A lamp flashes ${numberText(flashes(given))} times a minute. At how many places around the turn does the mark seem to stand?`,
     (given) =>
-      `Under ${numberText(flashes(given))} flashes a minute, how many times is the one mark of a shaft seen that turns at ${numberText(given.n)} r/min?`,
+      `A shaft with one mark turns at ${numberText(given.n)} r/min under ${numberText(flashes(given))} flashes a minute. At how many places is the mark seen?`,
   ],
   unit: () => '1',
   tolerance: 'exact',
   answer: (given) => frozenImages(flashes(given), given.n)!,
   working: (given) =>
-    `${numberText(flashes(given))} ÷ ${numberText(given.n)} = ${given.p}/${given.q} in lowest terms; the upper number`,
+    `In lowest terms ${numberText(flashes(given))} ÷ ${numberText(given.n)} is ${given.p}/${given.q}: the upper number`,
   slips: [
     { cause: 'one-image', value: () => 1 },
     { cause: 'denominator', apart: true, value: ({ q }) => q },
@@ -49,10 +50,10 @@ const images: NumberFamily<Images> = {
     'What stands still under flashes is lit at one place only.',
     'Every turn of the shaft shows the mark at a place of its own.',
   ],
-  watch: () => ({
-    sight: 'readings',
-    words: 'Set these flashes in the strobe panel and count the places of the one mark.',
-    turns: null,
+  watch: ({ p, q }) => ({
+    sight: 'marks',
+    words: `A flash comes ${p === 1 ? `every ${turnsText(q)}` : `at each ${q}/${p} of a turn`}: follow the worm’s mark for ${turnsText(q)} and note where it is lit.`,
+    turns: q,
   }),
 }
 
@@ -92,7 +93,7 @@ const apparentSpeed: NumberFamily<Apparent> = {
   tolerance: 'r0.5',
   answer: apparent,
   working: ({ n, f }) =>
-    `${numberText(n)} − ${numberText(f)} × ${numberText(Math.round(n / f))}, the whole number nearest to ${numberText(n)} ÷ ${numberText(f)}`,
+    `The whole number nearest to ${numberText(n)} ÷ ${numberText(f)} is ${numberText(Math.round(n / f))}: ${numberText(n)} − ${numberText(Math.round(n / f))} × ${numberText(f)}`,
   slips: [
     { cause: 'true-speed', apart: true, value: ({ n }) => n },
     { cause: 'sign-lost', value: (given) => -apparent(given) },
@@ -106,7 +107,8 @@ const apparentSpeed: NumberFamily<Apparent> = {
   ],
   watch: () => ({
     sight: 'marks',
-    words: 'Let it run at full speed and compare the apparent speed in the label with the true one.',
+    words:
+      'Let it run at full speed: the note on the stage tells how fast it turns and what this screen would show.',
     turns: null,
   }),
 }
@@ -164,8 +166,9 @@ const teeth: NumberFamily<Teeth> = {
   ],
   watch: () => ({
     sight: 'teeth',
-    words: 'Look at the teeth and at the mark of the wheel: the teeth seem to stand while the mark runs.',
-    turns: null,
+    words:
+      'Watch the teeth during one turn of the worm: they all look as before, only the mark has moved on.',
+    turns: 1,
   }),
   gearing: ({ z2 }) => ({ wheelTeeth: z2 }),
 }

@@ -56,7 +56,7 @@ const peak: NumberFamily<Peak> = {
   ],
   watch: () => ({
     sight: 'waves',
-    words: 'Read the crest of the supply’s wave and hold it against the value of the meter.',
+    words: 'Read the crest of the supply’s wave and hold it against its r.m.s. value.',
     turns: null,
   }),
 }
@@ -185,7 +185,7 @@ const band: ChoiceFamily<Band> = {
   ],
   watch: () => ({
     sight: 'supply chain',
-    words: 'Hold the reading at the socket against the band on the meter card.',
+    words: 'Read the volts at the socket and hold them against 207 V and 253 V.',
     turns: 0,
   }),
 }

@@ -61,8 +61,8 @@ const thrustAxial: NumberFamily<Along> = {
     'The worm passes torque on round its axis, so nothing pushes along it.',
   ],
   watch: () => ({
-    sight: 'worm bearings',
-    words: 'Follow the arrows along the worm while one brush is pressed and then the other.',
+    sight: 'forces',
+    words: 'Load one wheel, then both, and follow the arrows along the worm.',
     turns: null,
   }),
   gearing: ({ z2 }) => ({ wheelTeeth: z2 }),
@@ -117,8 +117,8 @@ const thrustRadial: NumberFamily<Across> = {
     'The force that parts worm and wheel depends on the worm alone, so it is equal on both sides.',
   ],
   watch: () => ({
-    sight: 'worm bearings',
-    words: 'Load one wheel more than the other and follow the arrows across the worm.',
+    sight: 'forces',
+    words: 'Load one wheel, then both, and follow the arrows across the worm.',
     turns: null,
   }),
   gearing: ({ z1 }) => ({ wormStarts: z1 }),

@@ -55,7 +55,7 @@ const torqueMotor: NumberFamily<Loaded> = {
   ],
   watch: () => ({
     sight: 'torque',
-    words: 'Press one brush and see how far the motor’s torque rises.',
+    words: 'Let one wheel carry a pressed boot and see how far the motor’s torque rises.',
     turns: null,
   }),
   gearing: ({ z1, z2 }) => ({ wormStarts: z1, wheelTeeth: z2 }),

@@ -60,7 +60,7 @@ const torqueTotal: NumberFamily<Lossless> = {
     'Torque passes through a mesh unchanged; only the speed changes.',
     'Each wheel gets all of it, because both mesh with the same worm.',
   ],
-  watch: watch('Switch the losses off and add the bars of the two wheels.'),
+  watch: watch('Add the torques that both wheels would have without losses.'),
   gearing,
 }
 
@@ -92,7 +92,7 @@ const torqueEach: NumberFamily<Lossless> = {
     'Each wheel makes the full count of turns, so each has the full torque.',
     'A wheel that turns slower has less torque.',
   ],
-  watch: watch('Switch the losses off and see the bar split into two.'),
+  watch: watch('Read what one wheel would have without losses: half of both together.'),
   gearing,
 }
 
@@ -125,7 +125,7 @@ const torqueLossy: NumberFamily<Lossy> = {
     'Friction takes speed from the wheels and leaves the torque as it is.',
     'Friction makes the meshes grip, which raises the torque of the wheels.',
   ],
-  watch: watch('Switch the losses on and see what the meshes peel off.'),
+  watch: watch('Hold each wheel’s torque against what it would be without losses.'),
   gearing,
 }
 
@@ -170,7 +170,7 @@ const torqueUneven: NumberFamily<Uneven> = {
     'A worm between two wheels divides its torque into equal halves.',
     'The wheel with the larger load turns slower and leaves more to the other.',
   ],
-  watch: watch('Move the load of one wheel: its bar grows, and both speeds stay equal.'),
+  watch: watch('Load one wheel more: its torque grows, and both speeds stay equal.'),
   gearing,
 }
 

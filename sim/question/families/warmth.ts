@@ -112,7 +112,7 @@ const heatResistance: NumberFamily<HeatResistance> = {
     ({ R1, T1, R2 }) =>
       `A cold copper winding at ${T1} °C has ${R1} Ω. After a run it has ${R2} Ω. How warm is it then, in °C?`,
     ({ R1, T1, R2 }) =>
-      `An ohmmeter shows ${R2} Ω at the copper winding of a motor just switched off. Cold, at ${T1} °C, it was ${R1} Ω. What is the temperature of the winding, in °C?`,
+      `An ohmmeter shows ${R2} Ω at the copper winding of a motor just unplugged. Cold, at ${T1} °C, it was ${R1} Ω. What is the temperature of the winding, in °C?`,
   ],
   unit: () => 'degC',
   tolerance: 'a1',
@@ -135,7 +135,7 @@ const heatResistance: NumberFamily<HeatResistance> = {
   ],
   watch: () => ({
     sight: 'heat',
-    words: 'Watch the resistance of the winding beside its temperature while the machine warms up.',
+    words: 'Watch the winding warm up; its resistance rises along with it.',
     turns: null,
   }),
 }
@@ -183,7 +183,7 @@ const brushDays: NumberFamily<BrushDays> = {
   example: { l: 6, w: 2, r: 1, h: 4 },
   texts: [
     (given) =>
-      `Each brush has ${given.l} mm that can wear off, and wears ${given.w} mm in 1000 hours at its usual speed. ${atSpeed(given)} How many days does it last at ${counted(given.h, 'hour')} a day?`,
+      `Each brush has ${given.l} mm that can wear off, and loses ${given.w} mm in 1000 hours at its usual speed; wear keeps step with the speed. ${atSpeed(given)} How many days does it last at ${counted(given.h, 'hour')} a day?`,
     (given) =>
       `Brushes lose ${given.w} mm in 1000 hours at their usual speed, and wear in step with the speed of rubbing. ${atSpeed(given)} After how many days of ${counted(given.h, 'hour')} are ${given.l} mm worn off?`,
   ],
@@ -207,7 +207,7 @@ const brushDays: NumberFamily<BrushDays> = {
   ],
   watch: () => ({
     sight: 'brushes',
-    words: 'Watch the length of the brushes month by month; how fast they wear is set by you.',
+    words: 'Read how long the brushes last at this speed; how fast they wear is set by you.',
     turns: null,
   }),
 }
