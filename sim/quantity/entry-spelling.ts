@@ -29,11 +29,33 @@ const PLAIN_SIGNS: readonly (readonly [RegExp, string])[] = [
   [/[×·⋅∙]/g, '*'],
   [/[÷⁄]/g, '/'],
   [/π/g, 'pi'],
+  [/²/g, '^2'],
+  [/³/g, '^3'],
+  [/⁻¹/g, '^-1'],
   [/° ?C(?![A-Za-z])/g, ' degC'],
   [/°/g, ' deg'],
   [/\s+/g, ' '],
   // a product of units, not a difference
   [/(?<![A-Za-z])(m?N)-(?=[cm]?m(?![A-Za-z]))/g, '$1 '],
+]
+
+/** What people say with a unit, once signs are plain and spaces single. */
+const SPOKEN: readonly (readonly [RegExp, string])[] = [
+  [/ of the (?:left |right )?(?:worm|wheel)$/i, ''],
+  [/(?<=[A-Za-z])\.$/, ''],
+  [/ per (?:minute|min)$/i, '/min'],
+  [/ per second$/i, '/s'],
+  [/ ?min ?\^-1$/, '/min'],
+  [/(?<=\d) 1\/(?=min$)/, '/'],
+  [/ ?r\.p\.m$/i, ' rpm'],
+]
+
+/** Times as a letter, but not in 0x10; a root or an angle without its brackets */
+const SPARED: readonly (readonly [RegExp, string])[] = [
+  [/(?<=[\d)] ?)(?<!(?<![\d.])0)x(?= ?[\d(])/g, '*'],
+  [/(?:√|sqrt) ?(\d+(?:[.,]\d+)?)/g, 'sqrt($1)'],
+  [/√ ?(?=\()/g, 'sqrt'],
+  [/(sin|cos|tan) ?(\d+(?:[.,]\d+)?) ?(deg|rad)(?![A-Za-z])/g, '$1($2 $3)'],
 ]
 
 const NOT_ALLOWED = /[^A-Za-z0-9 .,+\-*/^()%]/u
@@ -43,10 +65,16 @@ const MIXED = /(?<![\w.])(\d+) (\d+) ?\/ ?(\d+)(?![\w.])/g
 const GROUPED = /(?<=\d) (?=\d{3}(?!\d))/g
 
 /** A sign that cannot be seen is named by its number. */
-const signText = (sign: string): string =>
-  /[\p{C}\p{Z}\p{M}]/u.test(sign)
-    ? `the sign U+${sign.codePointAt(0)!.toString(16).toUpperCase()}`
-    : `“${sign}”`
+function strangeSign(sign: string): Unreadable {
+  const number = sign.codePointAt(0)!.toString(16).toUpperCase()
+  const message = /[\p{C}\p{Z}\p{M}]/u.test(sign)
+    ? `Type it anew: a sign that cannot be seen, U+${number}, came with it.`
+    : `Write the digits 0 to 9, units and + − × ÷ ^ ( ) only; “${sign}” came.`
+  return new Unreadable('not-allowed', message)
+}
+
+const respelt = (text: string, spellings: readonly (readonly [RegExp, string])[]): string =>
+  spellings.reduce((last, [from, to]) => last.replace(from, to), text)
 
 /** '2,5' is 2.5, but '1,200' can mean two numbers; only where it begins with 0 can it not. */
 function pointForComma(number: string): string {
@@ -72,15 +100,11 @@ export function plainEntry(text: string, example: string): string {
   if (trimmed.length > LONGEST_TEXT) {
     throw new Unreadable('too-long', `Write at most ${LONGEST_TEXT} characters; ${trimmed.length} came.`)
   }
-  const spelt = PLAIN_SIGNS.reduce(
-    (last, [from, to]) => last.replace(from, to),
-    trimmed.replaceAll(/[½⅓⅔¼¾⅕⅖⅗⅘⅙⅚⅐⅛⅜⅝⅞⅑⅒]/g, (sign) => ` ${VULGAR[sign]}`),
-  ).trim()
+  const whole = trimmed.replaceAll(/[½⅓⅔¼¾⅕⅖⅗⅘⅙⅚⅐⅛⅜⅝⅞⅑⅒]/g, (sign) => ` ${VULGAR[sign]}`)
+  const plain = respelt(whole, PLAIN_SIGNS).trim()
+  const spelt = respelt(plain, [...SPOKEN, ...SPARED])
   const [strange] = NOT_ALLOWED.exec(spelt) ?? []
-  if (strange !== undefined) {
-    const came = signText(strange)
-    throw new Unreadable('not-allowed', `Write numbers, units and + − × ÷ ^ ( ) only; ${came} came.`)
-  }
+  if (strange !== undefined) throw strangeSign(strange)
   return spelt
     .replace(NUMBER_WITH_COMMA, pointForComma)
     .replaceAll(MIXED, mixedNumber)

@@ -12,10 +12,12 @@ interface Row extends Unit {
   readonly names: readonly string[]
 }
 
-const TURN_NAMES = ['turn', 'turns', 'rev', 'revs', 'revolution', 'revolutions']
+const TURN_NAMES = ['turn', 'turns', 'rev', 'revs', 'revolution', 'revolutions', 'rotation', 'rotations']
 const WHOSE = ['worm', 'wheel', 'full', 'whole']
 const PER_MINUTE = ['r', 'rev', 'revs', 'turn', 'turns', 'revolutions', ''].map((name) => `${name}/min`)
 const PER_SECOND = ['r', 'rev', 'revs', 'turn', 'turns', 'revolutions'].map((name) => `${name}/s`)
+
+const NEWTON_METRES = ['metre', 'metres', 'meter', 'meters'].map((length) => `newton ${length}`)
 
 /** [deg] */
 const RADIAN = 180 / Math.PI
@@ -30,10 +32,11 @@ const ROWS: readonly Row[] = [
   { kind: 'angle', size: 1, words: 'degrees', names: ['deg', 'degs', 'degree', 'degrees'] },
   { kind: 'angle', size: RADIAN, words: 'radians', names: ['rad', 'radian', 'radians'] },
   { kind: 'speed', size: 6, words: 'r/min', names: ['rpm', ...PER_MINUTE] },
-  { kind: 'speed', size: 360, words: 'turns a second', names: [...PER_SECOND, 'Hz'] },
+  { kind: 'speed', size: 360, words: 'turns a second', names: PER_SECOND },
+  { kind: 'speed', size: 360, words: 'hertz', names: ['Hz'] },
   { kind: 'speed', size: RADIAN, words: 'radians a second', names: ['rad/s'] },
   { kind: 'speed', size: 1, words: 'degrees a second', names: ['deg/s'] },
-  { kind: 'torque', size: 1000, words: 'newton metres', names: ['N m', 'N*m', 'Nm'] },
+  { kind: 'torque', size: 1000, words: 'newton metres', names: ['N m', 'N*m', 'Nm', ...NEWTON_METRES] },
   { kind: 'torque', size: 1, words: 'millinewton metres', names: ['mN m', 'mN*m', 'mNm'] },
   { kind: 'torque', size: 10, words: 'newton centimetres', names: ['N cm', 'N*cm', 'Ncm'] },
   { kind: 'torque', size: 1, words: 'newton millimetres', names: ['N mm', 'N*mm', 'Nmm'] },
@@ -50,11 +53,17 @@ const ROWS: readonly Row[] = [
   { kind: 'length', size: 1, words: 'millimetres', names: ['mm'] },
   { kind: 'length', size: 10, words: 'centimetres', names: ['cm'] },
   { kind: 'length', size: 1000, words: 'metres', names: ['m'] },
-  { kind: 'time', size: 1, words: 'seconds', names: ['s', 'sec', 'second', 'seconds'] },
-  { kind: 'time', size: 60, words: 'minutes', names: ['min', 'minute', 'minutes'] },
-  { kind: 'time', size: 3600, words: 'hours', names: ['h', 'hour', 'hours'] },
-  { kind: 'time', size: 86_400, words: 'days', names: ['d', 'day', 'days'] },
-  { kind: 'temperature', size: 1, words: 'degrees Celsius', names: ['degC', 'deg C'] },
+  { kind: 'time', size: 1, words: 'milliseconds', names: ['ms'] },
+  { kind: 'time', size: 1000, words: 'seconds', names: ['s', 'sec', 'second', 'seconds'] },
+  { kind: 'time', size: 60_000, words: 'minutes', names: ['min', 'minute', 'minutes'] },
+  { kind: 'time', size: 3_600_000, words: 'hours', names: ['h', 'hour', 'hours'] },
+  { kind: 'time', size: 86_400_000, words: 'days', names: ['d', 'day', 'days'] },
+  {
+    kind: 'temperature',
+    size: 1,
+    words: 'degrees Celsius',
+    names: ['degC', 'deg C', 'C', 'degrees C', 'degrees Celsius'],
+  },
   { kind: 'rise', size: 1, words: 'kelvins', names: ['K', 'kelvin', 'kelvins'] },
   { kind: 'part', size: 1, words: 'per cent', names: ['%', 'percent', 'per cent'] },
   {

@@ -49,10 +49,11 @@ function unitFault(own: Unit, came: Unit): Unreadable {
   return new Unreadable('wrong-unit', `The answer is asked ${asked}; ${came.words} came${hint}.`)
 }
 
-/** A rise can be told in degrees Celsius too, and a plain number in per cent. */
+/** A rise can be told in degrees Celsius too, a temperature in mere degrees, and a plain number in per cent. */
 function factorTo(own: Unit, came: Unit): number | null {
   if (came.kind === own.kind) return came.size / own.size
   if (own.kind === 'rise' && came.kind === 'temperature') return 1
+  if (own.kind === 'temperature' && came.words === 'degrees') return 1
   if (own.kind === 'plain' && came.kind === 'part') return 0.01
   if (own.kind === 'part' && came.kind === 'plain') return 1
   return null
