@@ -14,6 +14,8 @@ import { MOST_LINK, writeLink } from '../../web/file/write-link.ts'
 import { bootCleaner, cordWinder, demoMachines } from '../support/machines.ts'
 
 const opening = plainState(bootCleaner)
+const QUESTION = { family: 'turns-worm', index: 3, level: 1 }
+const QUESTIONS = { bank: 1, seed: 'room', items: [QUESTION, QUESTION], at: 1 }
 const set = (changes: object) => packText(JSON.stringify({ v: 2, base: 'boot-cleaner', of: 0, set: changes }))
 /** A link says that its demo machine has changed when `of` is not its fingerprint; that is not what is tested here. */
 const problemsOf = (link: string) => readLink(link).problems.filter(({ path }) => path !== 'base')
@@ -67,6 +69,17 @@ test('a link to a machine with another number in every field has at most 900 cha
   const link = writeLink({ ...opening, machine: custom })
   expect(link.length).toBeLessThanOrEqual(900)
   expect(readLink(link).state!.machine).toStrictEqual(custom)
+})
+
+test('a set of questions and a topic of a lesson come back as they were', () => {
+  const asked = {
+    bank: 7,
+    seed: 'Prüfung 3',
+    items: [{ family: 'no-such', index: 0, level: 3 as const }],
+    at: 0,
+  }
+  const state = { ...opening, way: 'predict' as const, asked, lesson: { id: 'any', beat: 'open' } }
+  expect(readLink(writeLink(state))).toStrictEqual({ state, problems: [] })
 })
 
 test('before a prediction is committed a link says the machine and the way and nothing else', () => {
@@ -138,6 +151,23 @@ test.each([
   [{ 'moment.ticks': TICKS_PER_TURN }, 'moment.ticks', /must be a whole number from 0/],
   [{ 'moment.rest': 1 }, 'moment.rest', /must be a number from 0 to below 1, got 1/],
   [{ way: 'sideways' }, 'way', /must be one of demonstrate, predict, measure, design/],
+  [{ asked: 'all' }, 'asked', /must be null, or bank, seed, at most 100 items/],
+  [{ asked: { ...QUESTIONS, at: 2 } }, 'asked', /must be null, or bank/],
+  [{ asked: { ...QUESTIONS, seed: '' } }, 'asked', /must be null, or bank/],
+  [{ asked: { ...QUESTIONS, items: [] } }, 'asked', /must be null, or bank/],
+  [{ asked: { ...QUESTIONS, answers: [20] } }, 'asked', /must be null, or bank/],
+  [
+    { asked: { ...QUESTIONS, items: Array.from({ length: 101 }, () => QUESTION) } },
+    'asked',
+    /must be null, or bank/,
+  ],
+  [
+    { asked: { ...QUESTIONS, items: [{ ...QUESTION, level: 4 }, QUESTION] } },
+    'asked',
+    /must be null, or bank/,
+  ],
+  [{ lesson: { id: 'boot-cleaner' } }, 'lesson', /must be null, or the id of a lesson/],
+  [{ lesson: { id: 'x'.repeat(81), beat: 'a' } }, 'lesson', /must be null, or the id of a lesson/],
   [{ bench: [] }, 'bench', /must be a group of settings, got a list of 0/],
   [{ bench: { setting: 2, speed: 4 } }, 'bench.speed', /is not known here/],
 ])('a setting that is not in order is named and keeps its plain value: %j', (changes, path, message) => {

@@ -1,6 +1,6 @@
 import fc from 'fast-check'
 import { renderToString } from 'react-dom/server'
-import { beforeEach, describe, expect, test } from 'vitest'
+import { beforeEach, describe, expect, test, vi } from 'vitest'
 import { createStore } from 'zustand/vanilla'
 import { TICKS_PER_TURN } from '../../sim/drive/turns.ts'
 import type { Machine } from '../../sim/machine/machine.ts'
@@ -22,7 +22,14 @@ import * as session from '../../web/predict/session.ts'
 import { answerText } from '../../web/question/answer-words.ts'
 import { withGearing } from '../../web/question/stage-question.ts'
 import { coveredText } from '../../web/question/spoken-count.ts'
-import { isAtEnd, runSeconds, stepToEnd, trialEnd, turnToEnd } from '../../web/question/trial-run.ts'
+import {
+  isAtEnd,
+  runSeconds,
+  runToEnd,
+  stepToEnd,
+  trialEnd,
+  turnToEnd,
+} from '../../web/question/trial-run.ts'
 import { playWatch } from '../../web/question/watch-stage.ts'
 import {
   type Exercise,
@@ -121,6 +128,27 @@ describe('the trial', () => {
     expect(frame.state.turns).toMatchObject({ turns: 10, ticks: 0.75 * TICKS_PER_TURN })
     for (let i = 0; i < 5; i++) stepToEnd(frame, end)
     expect(isAtEnd(frame, end)).toBe(true)
+  })
+  test('steps under reduced motion end where they should, and give way to whatever else moves the machine', () => {
+    vi.useFakeTimers()
+    try {
+      const { frame } = createWorkshop(machine, 'light')
+      const end = trialEnd(turnsWorm)!
+      frame.cuts = true
+      runToEnd(frame, end)
+      vi.advanceTimersByTime(1000)
+      expect(frame.state.turns).toMatchObject({ turns: 1, ticks: 0 })
+      vi.advanceTimersByTime(60_000)
+      expect(isAtEnd(frame, end)).toBe(true)
+      placeAt(frame, 0, 0, 0)
+      runToEnd(frame, end)
+      vi.advanceTimersByTime(500)
+      placeAt(frame, 5, 0, 0)
+      vi.advanceTimersByTime(60_000)
+      expect(frame.state.turns).toMatchObject({ turns: 5, ticks: 0 })
+    } finally {
+      vi.useRealTimers()
+    }
   })
   test('a long one is hurried, but never faster than can be counted', () => {
     expect(runSeconds(20)).toBe(20)

@@ -39,7 +39,13 @@ function useWatch(question: Question) {
   const workshop = useWorkshop()
   const stop = useRef<(() => void) | null>(null)
   const [played, setPlayed] = useState(false)
-  useEffect(() => () => stop.current?.(), [])
+  useEffect(
+    () => () => {
+      // the drive may by then be running for what took the question's place, which holds it where it should
+      if (question.watch?.turns !== null) stop.current?.()
+    },
+    [question],
+  )
   const play = () => {
     stop.current?.()
     stop.current = playWatch(workshop, question)

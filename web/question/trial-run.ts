@@ -67,7 +67,10 @@ interface RunOptions {
   readonly ended?: () => void
 }
 
-/** Runs to the end, or steps there where motion is reduced; returns what stops it. */
+/**
+ * Runs to the end, or steps there where motion is reduced, until something else moves the machine; returns what stops
+ * it.
+ */
 export function runToEnd(
   frame: Frame,
   end: number,
@@ -75,11 +78,16 @@ export function runToEnd(
 ): () => void {
   if (!frame.cuts) {
     turnToEnd(frame, end, unhurried)
-    return () => hold(frame)
+    return () => {
+      if (frame.motion === 'hand') hold(frame)
+    }
   }
+  let left = ticksAhead(frame, end)
   const timer = setInterval(() => {
-    stepToEnd(frame, end)
-    if (!isAtEnd(frame, end)) return
+    const isOwn = frame.motion === 'still' && ticksAhead(frame, end) === left
+    if (isOwn) stepToEnd(frame, end)
+    left = ticksAhead(frame, end)
+    if (isOwn && left !== 0) return
     clearInterval(timer)
     ended?.()
   }, QUARTER_EVERY)

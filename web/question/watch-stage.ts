@@ -58,7 +58,9 @@ export function playWatch(workshop: Workshop, question: Question): () => void {
   if (watch.turns === null) {
     bench.setState({ pluggedIn: true })
     if (!frame.drive.notComputed) turnByDrive(frame)
-    return () => hold(frame)
+    return () => {
+      if (frame.motion === 'running') hold(frame)
+    }
   }
   if (watch.turns === 0) {
     hold(frame)
