@@ -1,5 +1,5 @@
 /** What the lesson says now: where the caption stands otherwise. */
-import { Suspense, useMemo } from 'react'
+import { Suspense, useEffect, useMemo, useRef } from 'react'
 import { useStore } from 'zustand'
 import type { Question } from '../../sim/question/question.ts'
 import { useWorkshop } from '../frame/workshop.ts'
@@ -69,6 +69,13 @@ const Facts = ({ facts }: Pick<Beat, 'facts'>) => (
   </dl>
 )
 
+/** What is new is read from its top on. */
+function useTop(beat: number, question: number) {
+  const top = useRef<HTMLElement>(null)
+  useEffect(() => top.current?.scrollTo(0, 0), [beat, question])
+  return top
+}
+
 export function LessonCard() {
   const { lesson } = useWorkshop()
   const state = useStore(lesson)
@@ -78,11 +85,13 @@ export function LessonCard() {
     [lesson, open, place, which],
   )
   useLessonKeys()
+  const top = useTop(place, which)
   const beat = beatOf(state)
   if (!beat) return null
   const covered = step === 'ask' || step === 'count'
   return (
     <section
+      ref={top}
       className="lesson-card"
       data-covers="column"
       data-mode={mode}

@@ -84,7 +84,7 @@ function useHeadingFocus(question: Question, phase: Phase) {
     last.current = { question, phase }
     if (before !== question || was === phase) return
     heading.current?.focus({ preventScroll: true })
-    heading.current?.scrollIntoView({ block: 'nearest' })
+    heading.current?.scrollIntoView({ block: 'start' })
   }, [question, phase])
   return heading
 }
