@@ -26,11 +26,16 @@ function headline({ question, exercise }: StepProps): string {
   return `${answerText(question)}.${said}`
 }
 
-/** On a phone what is watched stands above the sheet, a panel below it; elsewhere nothing has to move. */
-function bringInSight(isPanel: boolean): void {
+const NARROW = '(max-width: 767px)'
+
+/** On a phone what is watched stands above the sheet, a panel below it; `waits` pictures at most until it has come. */
+function bringInSight(isPanel: boolean, waits = 90): void {
+  if (!matchMedia(NARROW).matches) return
   requestAnimationFrame(() => {
-    if (isPanel) document.querySelector('.right-column')?.scrollIntoView({ block: 'start' })
-    else scrollTo(0, 0)
+    const panel = document.querySelector('.right-column .panel-body > :not(.loading)')
+    if (!isPanel) scrollTo(0, 0)
+    else if (panel) document.querySelector('.right-column')?.scrollIntoView({ block: 'start' })
+    else if (waits > 0) bringInSight(isPanel, waits - 1)
   })
 }
 
