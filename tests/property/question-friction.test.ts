@@ -7,7 +7,7 @@ import type { Given } from '../../sim/question/family.ts'
 import { flankForces } from '../support/flank-forces.ts'
 import { near, relativelyNear } from '../support/near.ts'
 import { choiceAnswer, choiceAsked, numberAnswer, numberAsked } from '../support/question-answer.ts'
-import { checkFamily, questionsOf } from '../support/question-check.ts'
+import { questionsOf } from '../support/question-check.ts'
 import { crankedPair, crankedReading, lastPlaceOf } from '../support/question-machine.ts'
 
 const ROUNDING = 1e-9
@@ -48,11 +48,6 @@ function isMoved(given: Given, T: number): boolean {
   if (!point) throw new Error(reason)
   return point.speed !== 0
 }
-
-test.each(['lock-choice', 'lock-friction', 'mesh-efficiency', 'back-torque'])(
-  '%s keeps what every family promises',
-  (name) => checkFamily(name),
-)
 
 test('a pushed wheel turns the worm of the running machine or does not, as is asked for', () => {
   const seen = new Set<string>()

@@ -2,7 +2,6 @@
 import { describe, expect, test } from 'vitest'
 import { advanceTurns, noTurns, wheelFraction } from '../../sim/drive/turns.ts'
 import { wormAngle } from '../../sim/pose/pose.ts'
-import { checkFamily } from '../support/question-check.ts'
 import { answerOf, causeOf, eachOf } from '../support/question-answers.ts'
 import { near, relativelyNear } from '../support/near.ts'
 
@@ -34,7 +33,6 @@ function countPlaces(angles: readonly number[]): number {
 }
 
 describe('strobe-images', () => {
-  test('holds what every family promises', () => checkFamily('strobe-images'))
   test.each([
     [5, 'right'],
     [1, 'one-image'],
@@ -63,7 +61,6 @@ describe('strobe-images', () => {
 })
 
 describe('strobe-apparent', () => {
-  test('holds what every family promises', () => checkFamily('strobe-apparent'))
   test.each([
     [-167, 'right'],
     [7333, 'true-speed'],
@@ -125,7 +122,6 @@ function firstStill(z2: number, time: number): number {
 }
 
 describe('strobe-teeth', () => {
-  test('holds what every family promises', () => checkFamily('strobe-teeth'))
   test.each([
     [300, 'right'],
     [150, 'mains-not-doubled'],

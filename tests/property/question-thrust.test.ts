@@ -6,7 +6,7 @@ import type { Given } from '../../sim/question/family.ts'
 import { flankForces, onOtherSide } from '../support/flank-forces.ts'
 import { near, relativelyNear } from '../support/near.ts'
 import { numberAnswer, numberAsked } from '../support/question-answer.ts'
-import { checkFamily, questionsOf } from '../support/question-check.ts'
+import { questionsOf } from '../support/question-check.ts'
 
 const ROUNDING = 1e-9
 const MM = 1e-3
@@ -43,10 +43,6 @@ function drawnOnWorm(given: Given): Vector {
   const worm = { r1: r2 / 2, g: leadAngle(z1, q), alphaN: radians(an), mu: 0 }
   return meshForces({ ...worm, r2, hand: 1, wormSense: 1, leftTorque: T1, rightTorque: T2 }).wormForce
 }
-
-test.each(['thrust-axial', 'thrust-radial'])('%s keeps what every family promises', (name) =>
-  checkFamily(name),
-)
 
 test('both flanks together push the worm along its axis as hard as is asked for', () => {
   for (const { question, given } of questionsOf('thrust-axial')) {

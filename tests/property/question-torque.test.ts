@@ -7,7 +7,7 @@ import type { Given } from '../../sim/question/family.ts'
 import { bootCleaner } from '../support/machines.ts'
 import { near, relativelyNear } from '../support/near.ts'
 import { numberAnswer, numberAsked } from '../support/question-answer.ts'
-import { checkFamily, questionsOf } from '../support/question-check.ts'
+import { questionsOf } from '../support/question-check.ts'
 import { crankedReading, gearingOf } from '../support/question-machine.ts'
 
 const ROUNDING = 1e-9
@@ -26,11 +26,6 @@ function crankedWith(given: Given, efficiency: number, loads: Loads): Reading {
 }
 
 const equal: Loads = (part) => [part, part]
-
-test.each(['torque-total', 'torque-each', 'torque-lossy', 'torque-uneven', 'torque-motor'])(
-  '%s keeps what every family promises',
-  (name) => checkFamily(name),
-)
 
 test('the wheels of a pair without losses have together what is asked for', () => {
   for (const { question, given } of questionsOf('torque-total')) {

@@ -84,12 +84,15 @@ describe('counted from the poses', () => {
   })
 
   test('turns-angle: the other shaft comes so far', () => {
+    const seen = new Set<string>()
     eachNumber('turns-angle', ({ answer, number, word }) => {
+      seen.add(`${word('from')}, ${number('z1') > 1 ? 'more starts' : 'one start'}`)
       const plan = planOf(number('z1'), number('z2'))
       const d = number('d') / 360
       if (word('from') === 'worm') near(360 * Math.abs(turnWorm(plan, d).left), answer, 360 * POSE_ERROR)
       else near(Math.abs(turnWorm(plan, answer).left), d, POSE_ERROR)
     })
+    expect(seen.size).toBe(4)
   })
 
   test('teeth-passed: so many times another tooth of the left wheel is where the first one was', () => {

@@ -1,3 +1,4 @@
+import { readdirSync, readFileSync } from 'node:fs'
 import { expect, test } from 'vitest'
 import { FAMILIES, familyNamed } from '../../../sim/question/bank.ts'
 import { checkFamily } from '../../support/question-check.ts'
@@ -23,4 +24,17 @@ test('a learner meets turns before speeds, speeds before torque, torque before i
 
 test('a name that is not in the bank names nothing', () => {
   expect(familyNamed('turns')).toBeUndefined()
+})
+
+/** What asks a family for its questions in the property tests. */
+const ASKED = /\b(?:eachNumber|eachChoice|eachOf|numbersOf|questionsOf)\(\s*'([a-z-]+)'/g
+
+test('every family is held against the core by a property test that asks for it by name', () => {
+  const folder = new URL('../../property/', import.meta.url)
+  const files = readdirSync(folder).filter((file) => file.startsWith('question-'))
+  const asked = files.flatMap((file) => {
+    const text = readFileSync(new URL(file, folder), 'utf8')
+    return [...text.matchAll(ASKED)].map(([, name]) => name)
+  })
+  expect(names.filter((name) => !asked.includes(name))).toEqual([])
 })
