@@ -72,8 +72,9 @@ const Facts = ({ facts }: Pick<Beat, 'facts'>) => (
 /** What is new is read from its top on. */
 function useTop(beat: number, question: number) {
   const top = useRef<HTMLElement>(null)
-  // a browser may return a promise from it, which is no way to clean up
-  useEffect(() => void top.current?.scrollTo(0, 0), [beat, question])
+  useEffect(() => {
+    top.current?.scrollTo(0, 0)
+  }, [beat, question])
   return top
 }
 
