@@ -19,7 +19,6 @@ const loaders = {
   lessons: () => import('./lesson/LessonsSheet.tsx'),
   lessonStart: () => import('./lesson/LessonStart.tsx'),
   stageLink: () => import('./presenter/StageLink.tsx'),
-  notesDrawer: () => import('./presenter/NotesDrawer.tsx'),
   editor: () => import('./lesson/EditorSheet.tsx'),
   worksheet: () => import('./worksheet/WorksheetSheet.tsx'),
   record: () => import('./record/RecordSheet.tsx'),
@@ -81,7 +80,6 @@ export const TopicStepper = lazy(async () => ({ default: (await loaders.topics()
 export const LessonStart = lazy(async () => ({ default: (await loaders.lessonStart()).LessonStart }))
 export const LessonsSheet = lazy(async () => ({ default: (await loaders.lessons()).LessonsSheet }))
 export const StageLink = lazy(async () => ({ default: (await loaders.stageLink()).StageLink }))
-export const NotesDrawer = lazy(async () => ({ default: (await loaders.notesDrawer()).NotesDrawer }))
 export const EditorSheet = lazy(async () => ({ default: (await loaders.editor()).EditorSheet }))
 export const WorksheetSheet = lazy(async () => ({ default: (await loaders.worksheet()).WorksheetSheet }))
 export const RecordSheet = lazy(async () => ({ default: (await loaders.record()).RecordSheet }))

@@ -1,5 +1,5 @@
 /** On the stage's page while a room is led: opens the presenter window, and shows what is commanded there. */
-import { Suspense, useEffect, useState } from 'react'
+import { useEffect, useState } from 'react'
 import { createPortal } from 'react-dom'
 import { useStore } from 'zustand'
 import { roomOf } from '../channel/room.ts'
@@ -7,8 +7,8 @@ import { stageEndOf } from '../channel/stage-ends.ts'
 import { GONE_AFTER, type StageEnd } from '../channel/stage-end.ts'
 import { useView, useWorkshop } from '../frame/workshop.ts'
 import { Icon } from '../instrument/Icon.tsx'
-import { NotesDrawer } from '../later.ts'
 import { setBlank } from '../lesson/play.ts'
+import { NotesDrawer } from './NotesDrawer.tsx'
 import { RoomCheck } from './RoomCheck.tsx'
 import './stage-link.css'
 
@@ -121,7 +121,7 @@ function Linked({ end }: { readonly end: StageEnd }) {
               ]}
             />
           )}
-          <Suspense>{notes && <NotesDrawer onClose={() => setNotes(false)} />}</Suspense>
+          {notes && <NotesDrawer onClose={() => setNotes(false)} />}
         </>,
         document.body,
       )}
