@@ -3,35 +3,10 @@
  * with its undo, and comes back untouched.
  */
 import { copyTurns, noTurns } from '../../sim/drive/turns.ts'
-import type { WormTurns } from '../../sim/drive/turns.ts'
-import type { Bench } from '../store/bench.ts'
-import type { Document } from '../store/document.ts'
+import type { Aside, Looks } from '../store/aside.ts'
 import type { View } from '../store/view.ts'
 import { hold, placeAt } from './frame.ts'
 import type { Workshop } from './workshop.ts'
-
-type Looks = Pick<
-  View,
-  | 'caseState'
-  | 'motorCut'
-  | 'apart'
-  | 'view'
-  | 'camera'
-  | 'withoutLosses'
-  | 'panel'
-  | 'panelWide'
-  | 'gearSigns'
-  | 'lit'
-  | 'plan'
->
-
-/** What the person had on the stage. */
-export interface Aside {
-  readonly document: Document
-  readonly bench: Bench
-  readonly looks: Looks
-  readonly moment: WormTurns
-}
 
 function looksOf(view: View): Looks {
   const { caseState, motorCut, apart, camera, withoutLosses, panel, panelWide, gearSigns, lit, plan } = view

@@ -7,6 +7,7 @@ import { firstInput } from '../../sim/drive/input.ts'
 import { operatingPoint } from '../../sim/drive/operating-point.ts'
 import type { Machine } from '../../sim/machine/machine.ts'
 import { createAnnouncer } from '../store/announce.ts'
+import { createAside } from '../store/aside.ts'
 import { type Bench, benchFor, countablePace, createBench, inputOf } from '../store/bench.ts'
 import { createDocument, useDocument } from '../store/document.ts'
 import { createExercise } from '../store/exercise.ts'
@@ -15,7 +16,6 @@ import { type LessonPlace, createPredict } from '../store/predict.ts'
 import { createReadout } from '../store/readout.ts'
 import { createRecords } from '../store/records.ts'
 import { type Theme, type View, createView } from '../store/view.ts'
-import type { Aside } from './borrow.ts'
 import { createFrame } from './frame-state.ts'
 import { changeDrive, read, show } from './frame.ts'
 
@@ -32,7 +32,7 @@ export function createWorkshop(machine: Machine, theme: Theme) {
   const lesson = createLesson()
   const records = createRecords()
   const linked = createStore<{ readonly lesson: LessonPlace | null }>(() => ({ lesson: null }))
-  const aside = createStore<{ readonly held: Aside | null }>(() => ({ held: null }))
+  const aside = createAside()
   const frame = createFrame(compileDrive(machine), firstInput())
   const readout = createReadout({ ...frame.reading })
 

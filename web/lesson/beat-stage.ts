@@ -16,8 +16,7 @@ import type { BeatStage } from '../store/lesson.ts'
 import { type GearSigns, NO_SIGNS } from '../store/view.ts'
 
 /** What a beat may set: neither the way nor how large it is shown, which are the presenter's. */
-export const STAGE_PARTS = ['machine', 'bench', 'picture', 'moment'] as const
-type StageState = Pick<LinkState, (typeof STAGE_PARTS)[number]>
+type StageState = Pick<LinkState, 'machine' | 'bench' | 'picture' | 'moment'>
 
 export const plainStage = (machine: Machine): StageState => {
   const { bench, picture, moment } = plainState(machine)
