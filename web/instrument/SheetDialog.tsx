@@ -7,12 +7,10 @@ import { Icon } from './Icon.tsx'
 interface SheetDialogProps {
   readonly sheet: Sheet
   readonly title: string
-  /** Most of the window, for work rather than choosing */
-  readonly wide?: boolean
   readonly children: ReactNode
 }
 
-export function SheetDialog({ sheet, title, wide = false, children }: SheetDialogProps) {
+export function SheetDialog({ sheet, title, children }: SheetDialogProps) {
   const { view } = useWorkshop()
   const open = useView((now) => now.sheet === sheet)
   const dialog = useRef<HTMLDialogElement>(null)
@@ -25,7 +23,7 @@ export function SheetDialog({ sheet, title, wide = false, children }: SheetDialo
     if (view.getState().sheet === sheet) view.setState({ sheet: 'none' })
   }
   return (
-    <dialog className="sheet" data-wide={wide} ref={dialog} aria-labelledby={titleId} onClose={close}>
+    <dialog className="sheet" ref={dialog} aria-labelledby={titleId} onClose={close}>
       <div className="sheet-head">
         <h2 id={titleId}>{title}</h2>
         <button type="button" className="button plain icon" onClick={close}>

@@ -41,7 +41,7 @@ export function EditorSheet() {
   }
   return (
     <DraftProvider value={draft}>
-      <SheetDialog sheet="editor" title="Lesson editor" wide>
+      <SheetDialog sheet="editor" title="Lesson editor">
         <Editor done={done} say={setDone} onShow={show} />
       </SheetDialog>
       {closed && beat && (

@@ -120,7 +120,7 @@ export function RecordSheet() {
     if (open) keepRecords(workshop)
   }, [open, workshop])
   return (
-    <SheetDialog sheet="record" title="My record" wide>
+    <SheetDialog sheet="record" title="My record">
       <Contents />
     </SheetDialog>
   )

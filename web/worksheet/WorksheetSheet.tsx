@@ -119,7 +119,7 @@ export function WorksheetSheet() {
   const { lesson } = useWorkshop()
   const [order, setOrder] = useState(() => beginWith(lesson.getState().lesson))
   return (
-    <SheetDialog sheet="worksheet" title="Worksheet" wide>
+    <SheetDialog sheet="worksheet" title="Worksheet">
       <Desk order={order} onOrder={setOrder} />
     </SheetDialog>
   )
