@@ -283,8 +283,6 @@ for (const theme of ['light', 'dark'] as const) {
       await openWorksheet(page)
       for (const source of ['A lesson', 'Chosen kinds', 'This machine']) {
         await sheet(page).getByLabel(source).check()
-        // past the fading of a button that can be used again
-        await page.waitForTimeout(200)
         const { violations } = await new AxeBuilder({ page }).include('dialog[open]').analyze()
         expect(violations.flatMap(({ id, nodes }) => nodes.map((node) => `${id}: ${node.html}`))).toEqual([])
         const over = await sheet(page).evaluate((dialog) => dialog.scrollWidth - dialog.clientWidth)
