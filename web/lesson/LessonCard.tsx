@@ -2,7 +2,7 @@
 import { Suspense, useEffect, useMemo, useRef } from 'react'
 import { useStore } from 'zustand'
 import type { Question } from '../../sim/question/question.ts'
-import { useWorkshop } from '../frame/workshop.ts'
+import { useView, useWorkshop } from '../frame/workshop.ts'
 import { Icon } from '../instrument/Icon.tsx'
 import { StageLink } from '../later.ts'
 import type { Beat, LessonState, LessonStep } from '../store/lesson.ts'
@@ -88,8 +88,11 @@ export function LessonCard() {
   )
   useLessonKeys()
   const top = useTop(place, which)
+  const lit = useView((view) => view.lit !== null)
   const beat = beatOf(state)
   if (!beat) return null
+  // In front of a room the light on its walk takes the place of what was asked before it.
+  const walks = mode === 'lead' && lit && beat.stage.walk
   const covered = step === 'ask' || step === 'count'
   return (
     <section
@@ -97,7 +100,7 @@ export function LessonCard() {
       className="lesson-card"
       data-covers="column"
       data-mode={mode}
-      data-step={step}
+      data-step={walks ? 'show' : step}
       aria-label="Lesson"
     >
       <Place state={state} />
@@ -105,8 +108,9 @@ export function LessonCard() {
       {beat.words !== '' && <p className="lead">{beat.words}</p>}
       {beat.facts.length > 0 && <Facts facts={beat.facts} />}
       {beat.safety && <SafetyCard covered={covered} />}
-      {question && <Steps state={state} question={question} />}
+      {question && !walks && <Steps state={state} question={question} />}
       {question &&
+        !walks &&
         (mode === 'lead' ? (
           <LedQuestion question={question} step={step} />
         ) : (
