@@ -157,6 +157,24 @@ test.each(PLACES)(
   },
 )
 
+test('a last sign of life that comes late does not forget where the lesson was', () => {
+  const stage = openStage()
+  const presenter = openPresenter()
+  wait(1200)
+  next(stage.workshop)
+  wait(200)
+  const alive = DirectChannel.sent.map(readMessage).findLast((each) => each?.kind === 'stage')!
+  stage.end.leaving()
+  stage.end.stop()
+  new DirectChannel(`counterturn.${ROOM}`).postMessage({ ...alive, seq: 1e6 })
+  wait(5000)
+  expect(presenter.end.store.getState().stage).toBe('lost')
+  const again = openStage()
+  wait(2500)
+  expect(again.workshop.lesson.getState().step).toBe('reveal')
+  expectSame(again, presenter)
+})
+
 test('a lesson that was closed and opened anew begins anew', () => {
   const stage = openStage()
   const presenter = openPresenter()

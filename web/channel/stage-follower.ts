@@ -40,7 +40,9 @@ export function createFollower(mirror: Workshop) {
     /** The stage goes: with its page, or because its lesson is closed, which is then over. */
     leave(how: 'lost' | 'closed'): void {
       const { lesson } = mirror.lesson.getState()
-      left = how === 'lost' && lesson && snapshot ? { lesson, snapshot } : null
+      if (how === 'closed') left = null
+      // A last sign of life that comes late leads to no snapshot: what is known of that stage stays.
+      else if (lesson && snapshot) left = { lesson, snapshot }
       snapshot = null
       stamp = -1
     },
