@@ -18,17 +18,14 @@ interface Seen {
 const SIGHTS: Readonly<Record<Sight, Seen>> = {
   marks: { view: 'gears' },
   teeth: { view: 'top' },
-  'worm bearings': { view: 'worm' },
   underside: { view: 'brushes' },
   motor: { view: 'motor' },
-  commutator: { view: 'commutator' },
   readings: { panel: 'figures' },
   waves: { panel: 'waves' },
   torque: { panel: 'torque' },
   power: { panel: 'power' },
   heat: { panel: 'heat' },
   brushes: { panel: 'brushes' },
-  contact: { panel: 'contact' },
   forces: { panel: 'forces' },
   timing: { panel: 'timing' },
   'supply chain': { panel: 'power', lit: 'socket' },
@@ -43,7 +40,7 @@ function lookAt(workshop: Workshop, sight: Sight): void {
   openPanel(workshop, panel ?? 'none')
   workshop.view.setState((now) => ({
     ...(name ? lookFrom(now, name) : {}),
-    ...(name === 'motor' || name === 'commutator' ? { motorCut: true } : {}),
+    ...(name === 'motor' ? { motorCut: true } : {}),
     lit: lit ?? null,
     apart: 0,
   }))

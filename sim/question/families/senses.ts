@@ -29,7 +29,7 @@ const wormSense = ({ sense, from }: Worm): 1 | -1 =>
 /** The inner side of the left wheel faces +x; with a turn about +y it moves along -z, where the motor is. */
 const movesToMotor = (worm: Worm): boolean => wheelSense('left', worm.hand) * wormSense(worm) > 0
 
-const innerText = (worm: Worm): string => (movesToMotor(worm) ? 'to the motor' : 'from the motor')
+const innerText = (worm: Worm): string => (movesToMotor(worm) ? 'to the motor' : 'away from the motor')
 
 const wormText = ({ hand, sense, from }: Worm): string =>
   `a ${hand}-hand worm turns ${sense}, seen from the ${from}`
@@ -125,7 +125,7 @@ const pairSense: ChoiceFamily<Worm> = {
   ],
   options: () => [
     { id: INNER.to, text: 'Inner sides to the motor, so opposite ways' },
-    { id: INNER.from, text: 'Inner sides from the motor, so opposite ways' },
+    { id: INNER.from, text: 'Inner sides away from the motor, so opposite ways' },
     ...SENSES_OF_TURNING.map((sense) => ({ id: bothOf(sense), text: `Both ${sense}, seen from above` })),
   ],
   answer: (given) => innerOf(given, true),
