@@ -44,7 +44,7 @@ const SPOKEN: readonly (readonly [RegExp, string])[] = [
   [/ of the (?:left |right )?(?:worm|wheel)$/i, ''],
   [/(?<=[A-Za-z])\.$/, ''],
   [/ per (?:minute|min)$/i, '/min'],
-  [/ per second$/i, '/s'],
+  [/(?<=[A-Za-z]) per second$/i, '/s'],
   [/ ?min ?\^-1$/, '/min'],
   [/(?<=\d) 1\/(?=min$)/, '/'],
   [/ ?r\.p\.m$/i, ' rpm'],

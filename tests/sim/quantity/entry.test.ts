@@ -161,6 +161,7 @@ describe('what cannot be read is told by its fault', () => {
     ['Infinity', 'turn', 'unknown-word', /“Infinity”/],
     ['0x10', 'turn', 'unknown-word', /“x”/],
     ['20x', 'turn', 'unknown-word', /“x”/],
+    ['100 per second', '1', 'unknown-word', /“per”/],
     ['100 Hz', '1', 'wrong-unit', /hertz came/],
     ['30 deg', 'V', 'wrong-unit', /volts; degrees came/],
     ['1e', 'turn', 'unknown-word', /“e”/],
