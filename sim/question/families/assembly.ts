@@ -47,7 +47,7 @@ const isOdd = (z1: number): boolean => z1 % 2 === 1
 export const assemblyPhase: NumberFamily<Pair> = {
   kind: 'number',
   name: 'assembly-phase',
-  title: 'Both marks at their pointers',
+  title: 'Marks of both wheels to the front',
   parameters: pairOf<Pair>(),
   example: { z1: 1, z2: 20 },
   texts: [

@@ -67,8 +67,7 @@ export const bleedTime: NumberFamily<Bleed> = {
   ],
   watch: () => ({
     sight: 'supply chain',
-    words:
-      'Give the machine a smoothing capacitor in Design: beside the plug it is told how long its charge stays.',
+    words: 'Give the machine a smoothing capacitor in Design; unplugged, it tells how long the charge stays.',
     turns: 0,
   }),
 }

@@ -46,8 +46,8 @@ const countLimits: NumberFamily<Counts> = {
     'Only the shorter count can be wrong.',
   ],
   watch: () => ({
-    sight: 'readings',
-    words: 'In Measure, count ten times as long: the band of ratios that fit becomes much narrower.',
+    sight: 'marks',
+    words: 'Count ten times as long: one turn too many or too few then tells ten times less.',
     turns: 0,
   }),
 }

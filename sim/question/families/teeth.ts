@@ -23,7 +23,7 @@ export const teethPassed: NumberFamily<Passed> = {
     (given) =>
       `${pairText(given)} How many teeth of the left wheel pass the worm while it makes ${turnsText(given.N)}?`,
     ({ z1, z2, N }) =>
-      `The worm makes ${turnsText(N)}. ${pairText({ z1, z2 })} By how many teeth does the left wheel move on?`,
+      `${startsText(z1)} on the worm, ${teethText(z2)} on each wheel. By how many teeth does the left wheel move on while the worm makes ${turnsText(N)}?`,
   ],
   unit: () => '1',
   tolerance: 'r0.5',
