@@ -283,6 +283,6 @@ test('nothing of a lesson scrolls sideways on a phone, nor at 320', async ({ pag
   await openLesson(page, BOOT, 'Work through it alone')
   for (const width of [390, 320]) {
     await page.setViewportSize({ width, height: 844 })
-    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(width)
+    await expect.poll(() => page.evaluate(() => document.documentElement.scrollWidth)).toBe(width)
   }
 })
