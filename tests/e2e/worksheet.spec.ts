@@ -161,6 +161,7 @@ test('nothing of a page runs over its end, whatever the kind of question', async
     inputs.map((each) => each.closest('label')?.textContent ?? ''),
   )
   const kinds = titles.flatMap((title, i) => (title === 'Versions for a class' ? [] : i))
+  await sheet(page).getByLabel('Answers, on pages of their own').check()
   for (let from = 0; from < kinds.length; from += 11) {
     for (const i of kinds) await counts.nth(i).fill(i >= from && i < from + 11 ? '2' : '0')
     await page.evaluate(() => {
@@ -169,9 +170,11 @@ test('nothing of a page runs over its end, whatever the kind of question', async
     await sheet(page).getByRole('button', { name: 'Print' }).click()
     await page.emulateMedia({ media: 'print' })
     const over = await page.locator('.worksheet-printed .ws-page').evaluateAll((all) =>
-      all.map((each) => {
+      all.flatMap((each) => {
         const last = each.querySelector('.ws-blocks')!.lastElementChild!.getBoundingClientRect().bottom
-        return each.querySelector('.ws-foot')!.getBoundingClientRect().top - last
+        const foot = each.querySelector('.ws-foot')!.getBoundingClientRect()
+        const code = each.querySelector('.ws-code')!.getBoundingClientRect()
+        return [foot.top - last, each.getBoundingClientRect().bottom - code.bottom]
       }),
     )
     expect(over.length).toBeGreaterThan(3)

@@ -1,4 +1,5 @@
 import type { AnswerLines } from './answer-lines.ts'
+import { glued } from './glued.ts'
 
 export function AnswerBlock({ lines, place }: { readonly lines: AnswerLines; readonly place: number }) {
   const { text, answer, working, slips } = lines
@@ -6,16 +7,16 @@ export function AnswerBlock({ lines, place }: { readonly lines: AnswerLines; rea
     <section className="ws-answer">
       <b className="ws-place">{place}</b>
       <div>
-        <p>{text}</p>
+        <p>{glued(text)}</p>
         <p>
-          <b>Answer: {answer}.</b>
+          <b>Answer: {glued(answer)}.</b>
           {working !== '' && <> Working: {working}</>}
         </p>
         {slips.length > 0 && (
           <ul>
             {slips.map(({ value, sentence }) => (
               <li key={value + sentence}>
-                <b>{value}:</b> {sentence}
+                <b>{glued(value)}:</b> {glued(sentence)}
               </li>
             ))}
           </ul>

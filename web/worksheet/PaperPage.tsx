@@ -1,14 +1,17 @@
 /** One page of a sheet as it is printed, and as it is shown before. */
+import { type CSSProperties, useMemo } from 'react'
 import { Mark } from '../instrument/Mark.tsx'
 import { AnswerBlock } from './AnswerBlock.tsx'
 import { BenchBlock, SafetyBox } from './BenchBlock.tsx'
 import { modulesText } from './PlanFigure.tsx'
 import { QrCode } from './QrCode.tsx'
 import { QuestionBlock } from './QuestionBlock.tsx'
+import { codeLines } from './blocks.ts'
 import { sheetLink, shortAddress } from './link.ts'
 import type { Paper, Sheet } from './order.ts'
 import type { Block, PlacedPage } from './pages.ts'
 import { inside } from './paper.ts'
+import { qrPicture } from './qr.ts'
 import './paper.css'
 
 function codeLabel({ screen }: Sheet): string {
@@ -38,7 +41,10 @@ const Head = ({ answers }: { readonly answers: boolean }) => (
 )
 
 function Intro({ sheet, address }: { readonly sheet: Sheet; readonly address: string }) {
-  const link = sheetLink(sheet, address)
+  const picture = useMemo(() => {
+    const link = sheetLink(sheet, address)
+    return link === null ? null : qrPicture(link)
+  }, [sheet, address])
   return (
     <div className="ws-intro">
       <div>
@@ -48,11 +54,11 @@ function Intro({ sheet, address }: { readonly sheet: Sheet; readonly address: st
           or at a machine, write down what you counted, and explain.
         </p>
         <p>
-          On the screen: {link && 'this QR code, or '}Worksheet at {shortAddress(address)} with the sheet code
-          below.
+          On the screen: {picture && 'this QR code, or '}Worksheet at {shortAddress(address)} with the sheet
+          code below.
         </p>
       </div>
-      {link && <QrCode text={link} label={codeLabel(sheet)} />}
+      {picture && <QrCode picture={picture} label={codeLabel(sheet)} />}
     </div>
   )
 }
@@ -110,10 +116,10 @@ export function PaperPage({ placed: { sheet, page, number, of }, paper, address 
             ))
           : page.answers.map((lines) => <AnswerBlock key={lines.at} lines={lines} place={lines.at + 1} />)}
       </div>
-      <footer className="ws-foot">
+      <footer className="ws-foot" style={{ '--code-lines': codeLines(sheet.code) } as CSSProperties}>
         <span>{modulesText(sheet.machine)}</span>
         {sheet.seed !== '' && <span>Seed {sheet.seed}</span>}
-        <span className="ws-foot-code">
+        <span className="ws-foot-code" data-alone={codeLines(sheet.code) > 0}>
           Sheet code <b className="ws-code">{sheet.code}</b>
         </span>
         <span>

@@ -1,10 +1,11 @@
-import { useMemo } from 'react'
-import { qrPicture } from './qr.ts'
+import type { QrPicture } from './qr.ts'
 
-export function QrCode({ text, label }: { readonly text: string; readonly label: string }) {
-  const picture = useMemo(() => qrPicture(text), [text])
-  if (!picture) return null
-  const { size, path } = picture
+interface QrCodeProps {
+  readonly picture: QrPicture
+  readonly label: string
+}
+
+export function QrCode({ picture: { size, path }, label }: QrCodeProps) {
   return (
     <svg
       className="ws-qr"

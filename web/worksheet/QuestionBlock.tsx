@@ -8,6 +8,7 @@ import { FONT, innerSvg } from '../models/marks.ts'
 import { PlanFigure } from './PlanFigure.tsx'
 import { WritingLines } from './WritingLines.tsx'
 import { hasPicture, isCounted, tapeTurns } from './blocks.ts'
+import { glued } from './glued.ts'
 import { tapePicture } from './tape-picture.ts'
 
 /** The unit as it stands after any number but 1. */
@@ -19,7 +20,7 @@ function Options({ options, ordered }: { readonly options: readonly Option[]; re
       {options.map(({ id, text }) => (
         <li key={id}>
           <i className="ws-tick" />
-          {text}
+          {glued(text)}
         </li>
       ))}
     </ul>
@@ -147,7 +148,7 @@ export function QuestionBlock({ question, place, lines, base, width }: QuestionB
         <div className="ws-words">
           <p>
             <b className="ws-place">{place}</b>
-            {question.text}
+            {glued(question.text)}
           </p>
           <Reply ask={question.ask} />
           {question.ask.kind !== 'words' && <Sureness />}

@@ -60,7 +60,7 @@ function choiceLines({ options, answer, slips }: AskChoice): Pick<AnswerLines, '
 function orderLines({ cards, answer, slips }: AskOrder): Pick<AnswerLines, 'answer' | 'slips'> {
   const textOf = (id: string) => cards.find((card) => card.id === id)?.text ?? id
   return {
-    answer: answer.map((id, i) => `${i + 1} ${textOf(id)}`).join(', '),
+    answer: answer.map((id, i) => `${i + 1} ${textOf(id)}`).join('; '),
     slips: joined(slips.map(({ sentence }) => ({ value: 'Another order', sentence }))),
   }
 }

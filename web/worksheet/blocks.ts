@@ -1,11 +1,15 @@
 /** What a question needs on paper: how high it is at least, and what stands in it. */
 import type { Question } from '../../sim/question/question.ts'
-import { GAP, type Filling, type Size, linesOf } from './paper.ts'
+import { glued } from './glued.ts'
+import { type Filling, type Size, linesOf } from './paper.ts'
 
 /** Signs in a millimetre of text, on the safe side: 10.5 pt on the sheet, 9.5 pt among the answers. */
 const SIGNS_PER_MM = 0.54
 const ANSWER_SIGNS_PER_MM = 0.62
 const LINE = 5
+/** Over the answers of a sheet, and over those of each page */
+const ANSWER_TITLE = 12
+const ABOVE_ANSWERS = 2
 /** Signs that the number of a question takes */
 const NUMBER_SIGNS = 4
 const ANSWER_LINE = 4.4
@@ -30,8 +34,13 @@ const ABOVE = 4
 
 /** Pages and their parts */
 const HEAD = 15
-const INTRO = 31
+const INTRO = 38
 const FOOT = 11
+/** Of a code that has lines of its own in the foot */
+const CODE_LINE = 4.5
+/** Signs of a code beside all else in the foot, and in a line of its own */
+const CODE_BESIDE = 24
+const CODE_ALONE = 76
 const MOST_ON_PAGE = 4
 
 const TAPE_TURNS = [30, 60, 150, 300, 600] as const
@@ -54,7 +63,7 @@ function replyHeight({ ask }: Question, column: number): number {
   if (ask.kind === 'number') return REPLY + SURE
   const options = ask.kind === 'choice' ? ask.options : ask.cards
   const ordered = ask.kind === 'order' ? LINE : 0
-  const lines = (text: string) => linesOf(text, SIGNS_PER_MM * column - 6)
+  const lines = (text: string) => linesOf(glued(text), SIGNS_PER_MM * column - 6)
   return options.reduce((sum, { text }) => sum + OPTION + LINE * (lines(text) - 1), 3 + ordered) + SURE
 }
 
@@ -75,16 +84,22 @@ export const writingLines = (question: Question, share: number): number =>
 export function questionHeight(question: Question, { width }: Size): number {
   const picture = hasPicture(question)
   const column = picture ? width - PICTURE.width - PICTURE_GAP : width
-  const text = LINE * linesOf(question.text, SIGNS_PER_MM * column, NUMBER_SIGNS)
+  const text = LINE * linesOf(glued(question.text), SIGNS_PER_MM * column, NUMBER_SIGNS)
   const explain = EXPLAIN + WRITING_LINE * leastWriting(question)
   const words = text + replyHeight(question, column) + explain
   const asked = picture ? Math.max(words, PICTURE.height + CAPTION) : words
   return ABOVE + asked + countingHeight(question)
 }
 
-export const sheetFilling = ({ height }: Size): Filling => ({
-  first: height - HEAD - INTRO - FOOT,
-  rest: height - HEAD - FOOT,
+/** Lines of its own that a sheet code takes in the foot; none where it stands beside the rest. */
+export const codeLines = (code: string): number =>
+  code.length <= CODE_BESIDE ? 0 : Math.ceil(code.length / CODE_ALONE)
+
+const footHeight = (code: string): number => FOOT + CODE_LINE * codeLines(code)
+
+export const sheetFilling = ({ height }: Size, code: string): Filling => ({
+  first: height - HEAD - INTRO - footHeight(code),
+  rest: height - HEAD - footHeight(code),
   most: MOST_ON_PAGE,
 })
 
@@ -95,11 +110,11 @@ export const SAFETY_HEIGHT = 32
 /** The lines of an answer, as they are told: see answer-lines.ts. */
 export function answerHeight(lines: readonly string[], { width }: Size): number {
   const signs = ANSWER_SIGNS_PER_MM * (width - 10)
-  return GAP + 1 + lines.reduce((sum, line) => sum + ANSWER_LINE * linesOf(line, signs), 0)
+  return 1 + lines.reduce((sum, line) => sum + ANSWER_LINE * linesOf(glued(line), signs), 0)
 }
 
-export const answerFilling = ({ height }: Size): Filling => ({
-  first: height - HEAD - FOOT - 14,
-  rest: height - HEAD - FOOT,
+export const answerFilling = ({ height }: Size, code: string): Filling => ({
+  first: height - HEAD - ANSWER_TITLE - ABOVE_ANSWERS - footHeight(code),
+  rest: height - HEAD - ABOVE_ANSWERS - footHeight(code),
   most: Number.POSITIVE_INFINITY,
 })

@@ -38,14 +38,14 @@ interface Placeable {
 }
 
 /** What is left of each page is shared among its questions, as lines to write on. */
-function questionPages({ questions }: Sheet, { paper, bench }: Layout): readonly SheetPage[] {
+function questionPages({ questions, code }: Sheet, { paper, bench }: Layout): readonly SheetPage[] {
   const size = inside(paper)
   const placeable: Placeable[] = [
     ...questions.map((question) => ({ kind: 'question', question }) as const),
     { kind: bench ? 'bench' : 'safety', question: null },
   ]
   const heights = placeable.map((each) => heightOf(each, size))
-  const filling = sheetFilling(size)
+  const filling = sheetFilling(size, code)
   return pagesOf(heights, filling).map((page, i) => {
     const room = i === 0 ? filling.first : filling.rest
     const taken = page.reduce((sum, at) => sum + heights[at]! + GAP, -GAP)
@@ -65,7 +65,7 @@ function answerPages(sheet: Sheet, { paper }: Layout): readonly SheetPage[] {
   const size = inside(paper)
   const answers = sheet.questions.map((question, at) => ({ ...answerLines(question), at }))
   const heights = answers.map((lines) => answerHeight(linesTaken(lines), size))
-  return pagesOf(heights, answerFilling(size)).map((page, i) => ({
+  return pagesOf(heights, answerFilling(size, sheet.code)).map((page, i) => ({
     kind: 'answers',
     first: i === 0,
     answers: page.map((at) => answers[at]!),

@@ -53,11 +53,11 @@ export function pagesOf(
   return pages
 }
 
-/** Lines that a text takes in a column of so many signs, some of them taken on its first line: words are not cut. */
+/** Lines that a text takes in a column of so many signs, some of them taken on its first line: words are not cut, nor what is glued. */
 export function linesOf(text: string, signs: number, taken = 0): number {
   let lines = 1
   let used = taken
-  for (const word of text.split(/\s+/)) {
+  for (const word of text.split(' ')) {
     if (used > taken && used + 1 + word.length > signs) {
       lines += 1
       used = word.length

@@ -8,9 +8,12 @@ export interface QrPicture {
   readonly path: string
 }
 
-/** Null where the text is too long for any code. */
+/** More bytes than this make squares too small for a telephone to read from paper. */
+const MOST_BYTES = 800
+
+/** Null where the text is too long. */
 export function qrPicture(text: string): QrPicture | null {
-  if (new TextEncoder().encode(text).length > 1000) return null
+  if (new TextEncoder().encode(text).length > MOST_BYTES) return null
   const { size, data } = encode(text, { ecc: 'M', border: 0 })
   let path = ''
   data.forEach((row, y) => {
