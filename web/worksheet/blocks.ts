@@ -21,20 +21,21 @@ const CAPTION = 5
 const REPLY = 12
 const SURE = 9
 const OPTION = 7
-const TAPE = 21
+const TAPE = 20.5
 const STEP = 7
-const COUNTS = 15
+const COUNTS = 14
 const LOOK = 11
 /** To explain, or to reckon: the heading, and lines to write on */
 const EXPLAIN = 8
 const WRITING_LINE = 8
 const MOST_WRITING = 8
-/** Above a question, under the line that parts it from the one before */
-const ABOVE = 4
+/** Between questions, with the line that parts them; between answers */
+const BETWEEN = 8.5
+const BETWEEN_ANSWERS = 5
 
 /** Pages and their parts */
 const HEAD = 15
-const INTRO = 38
+const INTRO = 34
 const FOOT = 11
 /** Of a code that has lines of its own in the foot */
 const CODE_LINE = 4.5
@@ -88,7 +89,7 @@ export function questionHeight(question: Question, { width }: Size): number {
   const explain = EXPLAIN + WRITING_LINE * leastWriting(question)
   const words = text + replyHeight(question, column) + explain
   const asked = picture ? Math.max(words, PICTURE.height + CAPTION) : words
-  return ABOVE + asked + countingHeight(question)
+  return asked + countingHeight(question)
 }
 
 /** Lines of its own that a sheet code takes in the foot; none where it stands beside the rest. */
@@ -101,6 +102,7 @@ export const sheetFilling = ({ height }: Size, code: string): Filling => ({
   first: height - HEAD - INTRO - footHeight(code),
   rest: height - HEAD - footHeight(code),
   most: MOST_ON_PAGE,
+  gap: BETWEEN,
 })
 
 /** The table for the bench, with the cautions under it; and the cautions alone. */
@@ -117,4 +119,5 @@ export const answerFilling = ({ height }: Size, code: string): Filling => ({
   first: height - HEAD - ANSWER_TITLE - ABOVE_ANSWERS - footHeight(code),
   rest: height - HEAD - ABOVE_ANSWERS - footHeight(code),
   most: Number.POSITIVE_INFINITY,
+  gap: BETWEEN_ANSWERS,
 })

@@ -11,7 +11,7 @@ import {
   writingLines,
 } from './blocks.ts'
 import type { Order, Sheet } from './order.ts'
-import { GAP, type Size, inside, pagesOf } from './paper.ts'
+import { type Size, inside, pagesOf } from './paper.ts'
 import type { Made } from './sheets.ts'
 
 export type Block =
@@ -48,7 +48,7 @@ function questionPages({ questions, code }: Sheet, { paper, bench }: Layout): re
   const filling = sheetFilling(size, code)
   return pagesOf(heights, filling).map((page, i) => {
     const room = i === 0 ? filling.first : filling.rest
-    const taken = page.reduce((sum, at) => sum + heights[at]! + GAP, -GAP)
+    const taken = page.reduce((sum, at) => sum + heights[at]! + filling.gap, -filling.gap)
     const asked = page.filter((at) => placeable[at]!.question).length
     const share = Math.max(0, room - taken) / Math.max(1, asked)
     const blocks = page.map((at): Block => {

@@ -18,15 +18,14 @@ export const inside = (paper: Paper): Size => ({
   height: PAPERS[paper].height - 2 * MARGIN - 0.5,
 })
 
-/** Space between blocks */
-export const GAP = 5
-
 export interface Filling {
   /** Room for blocks on the first page, and on every other */
   readonly first: number
   readonly rest: number
   /** At most so many on one */
   readonly most: number
+  /** Space between blocks */
+  readonly gap: number
 }
 
 /**
@@ -35,13 +34,13 @@ export interface Filling {
  */
 export function pagesOf(
   heights: readonly number[],
-  { first, rest, most }: Filling,
+  { first, rest, most, gap }: Filling,
 ): readonly (readonly number[])[] {
   const pages: number[][] = []
   let left = 0
   heights.forEach((height, block) => {
     const page = pages.at(-1)
-    const needed = height + (page && page.length > 0 ? GAP : 0)
+    const needed = height + (page && page.length > 0 ? gap : 0)
     if (page && page.length < most && needed <= left) {
       page.push(block)
       left -= needed

@@ -1,12 +1,13 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
-import { GAP, PAPERS, inside, linesOf, pagesOf } from '../../../web/worksheet/paper.ts'
+import { PAPERS, inside, linesOf, pagesOf } from '../../../web/worksheet/paper.ts'
 
 const heights = fc.array(fc.double({ min: 5, max: 260, noNaN: true }), { maxLength: 30 })
 const filling = fc.record({
   first: fc.double({ min: 60, max: 220, noNaN: true }),
   rest: fc.double({ min: 60, max: 260, noNaN: true }),
   most: fc.integer({ min: 1, max: 6 }),
+  gap: fc.double({ min: 0, max: 12, noNaN: true }),
 })
 
 describe('pages', () => {
@@ -18,7 +19,7 @@ describe('pages', () => {
         pages.forEach((page, i) => {
           expect(page.length).toBeGreaterThan(0)
           expect(page.length).toBeLessThanOrEqual(room.most)
-          const taken = page.reduce((sum, block) => sum + all[block]! + GAP, -GAP)
+          const taken = page.reduce((sum, block) => sum + all[block]! + room.gap, -room.gap)
           if (page.length > 1) expect(taken).toBeLessThanOrEqual((i === 0 ? room.first : room.rest) + 1e-9)
         })
       }),
@@ -32,7 +33,7 @@ describe('pages', () => {
         const pages = pagesOf(all, room)
         pages.slice(1).forEach((page, i) => {
           const before = pages[i]!
-          const taken = before.reduce((sum, block) => sum + all[block]! + GAP, 0)
+          const taken = before.reduce((sum, block) => sum + all[block]! + room.gap, 0)
           const had = i === 0 ? room.first : room.rest
           expect(before.length === room.most || taken + all[page[0]!]! > had - 1e-9).toBe(true)
         })
