@@ -3,7 +3,7 @@ import { compileDrive } from '../../sim/drive/drive.ts'
 import { firstInput } from '../../sim/drive/input.ts'
 import { operatingPoint } from '../../sim/drive/operating-point.ts'
 import { TICKS_PER_TURN, wheelFraction, wholeWheelTurns, wormTurnsValue } from '../../sim/drive/turns.ts'
-import { handTicks } from '../../web/demonstrate/turning.ts'
+import { handTicks } from '../../web/frame/turning.ts'
 import { createFrame, setCuts } from '../../web/frame/frame-state.ts'
 import {
   advanceModel,

@@ -9,7 +9,7 @@ import {
   togglePlan,
   toggleTheme,
 } from './view-actions.ts'
-import { type HandStep, handTurn, turnOrStop, zeroCounts } from '../demonstrate/turning.ts'
+import { type HandStep, handTurn, turnOrStop, zeroCounts } from '../frame/turning.ts'
 import { hold } from '../frame/frame.ts'
 import { type Workshop, useWorkshop } from '../frame/workshop.ts'
 import { WAYS } from '../store/view.ts'

@@ -8,7 +8,7 @@ import { type Exercise, asked } from '../store/exercise.ts'
 import type { LessonState } from '../store/lesson.ts'
 import type { Command, Moment, Place } from './message.ts'
 import { placeMoment } from './snapshot.ts'
-import { turnOnce, turnOrStop, zeroCounts } from './turning.ts'
+import { handTurn, turnOrStop, zeroCounts } from '../frame/turning.ts'
 
 /** Commands about the machine and the lesson; the others are the room check's. */
 export type StageCommand = Exclude<Command, 'check' | 'spin' | 'tick'>
@@ -22,8 +22,8 @@ export const OBEY: Readonly<Record<StageCommand, (workshop: Workshop, value: num
   cover: (workshop) => setBlank(workshop, !workshop.lesson.getState().blank),
   large: ({ view }, value) => view.setState({ large: value === 1 }),
   turn: turnOrStop,
-  wormTurn: (workshop) => turnOnce(workshop, 'worm'),
-  wheelTurn: (workshop) => turnOnce(workshop, 'wheel'),
+  wormTurn: (workshop) => handTurn(workshop, 'turn', 1),
+  wheelTurn: (workshop) => handTurn(workshop, 'wheel', 1),
   zero: zeroCounts,
   close: closeLesson,
 }

@@ -11,7 +11,7 @@ import { Icon } from '../instrument/Icon.tsx'
 import { useClash } from './clash.ts'
 import { inputOf } from '../store/bench.ts'
 import { WHEELS_OFF } from '../timing/wheels-off.ts'
-import { reasonNotToTurn } from './turning.ts'
+import { reasonNotToTurn } from '../frame/turning.ts'
 import { whyUnsettled } from './unsettled.ts'
 import './stage-note.css'
 

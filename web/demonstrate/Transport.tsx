@@ -6,7 +6,14 @@ import { Icon } from '../instrument/Icon.tsx'
 import { Popover } from '../instrument/Popover.tsx'
 import { StepField } from '../instrument/StepField.tsx'
 import { DrivePanel, TopicStepper } from '../later.ts'
-import { type HandStep, countTurns, handTurn, reasonNotToTurn, turnOrStop, zeroCounts } from './turning.ts'
+import {
+  type HandStep,
+  countTurns,
+  handTurn,
+  reasonNotToTurn,
+  turnOrStop,
+  zeroCounts,
+} from '../frame/turning.ts'
 
 function TurnButton() {
   const workshop = useWorkshop()

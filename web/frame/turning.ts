@@ -1,8 +1,8 @@
 /** What the transport's buttons and keys do: hand turns of whole ticks, runs, stops. */
 import { TICKS_PER_TURN } from '../../sim/drive/turns.ts'
-import { isHeld } from '../frame/asking.ts'
-import { hold, turnByDrive, turnByDriveFor, turnByHand, zero } from '../frame/frame.ts'
-import type { Workshop } from '../frame/workshop.ts'
+import { isHeld } from './asking.ts'
+import { hold, turnByDrive, turnByDriveFor, turnByHand, zero } from './frame.ts'
+import type { Workshop } from './workshop.ts'
 
 export const HAND_STEPS = ['degree', 'tooth', 'quarter', 'turn', 'wheel'] as const
 export type HandStep = (typeof HAND_STEPS)[number]
