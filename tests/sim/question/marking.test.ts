@@ -81,6 +81,9 @@ describe('what leads to a wrong answer', () => {
     const heat = numeric('a0.5', 30, [slip('rise-only', 9)])
     expect(mark(heat, number(9.4)).cause).toBe('rise-only')
     expect(mark(heat, number(9.6)).cause).toBeNull()
+    const straight = numeric('a0.5', 60, [slip('straight-line', 100)])
+    expect(mark(straight, number(100.4)).cause).toBe('straight-line')
+    expect(mark(straight, number(100.6)).cause).toBeNull()
   })
 
   test('a slip that leads to nothing is met by nothing', () => {
