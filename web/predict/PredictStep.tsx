@@ -7,7 +7,7 @@ import { useWorkshop } from '../frame/workshop.ts'
 import { Icon } from '../instrument/Icon.tsx'
 import { AnswerField } from '../question/AnswerField.tsx'
 import { SurenessField } from '../question/SurenessField.tsx'
-import { missingAnswer } from '../question/answer-words.ts'
+import { missingAnswer, replyText } from '../question/answer-words.ts'
 import { commit, skip } from './session.ts'
 
 /** Questions of more characters are set smaller, so that the answer stays in sight. */
@@ -26,6 +26,12 @@ function Skip() {
       Skip<span className="unseen"> the prediction</span>
     </button>
   )
+}
+
+/** What is about to be committed */
+function Said({ question }: { readonly question: Question }) {
+  const reply = useStore(useWorkshop().exercise, (now) => now.reply)
+  return reply && <p className="given">You say: {replyText(question, reply)}</p>
 }
 
 interface PredictStepProps {
@@ -58,6 +64,7 @@ export function PredictStep({ question, oneByOne }: PredictStepProps) {
   return (
     <form
       className="step"
+      data-second={oneByOne && second}
       ref={form}
       onSubmit={(event) => {
         // Enter goes on to how sure; only the button commits.
@@ -69,6 +76,7 @@ export function PredictStep({ question, oneByOne }: PredictStepProps) {
         <h2 id={headingId} data-long={question.text.length > LONG}>
           {question.text}
         </h2>
+        {!answering && <Said question={question} />}
         {answering && (
           <AnswerField
             question={question}
