@@ -1,5 +1,5 @@
 /** Why it is so: one reason of three, or a sentence of one's own. What was picked is answered at once. */
-import { useId } from 'react'
+import { useId, useState } from 'react'
 import { useStore } from 'zustand'
 import type { Question } from '../../sim/question/question.ts'
 import { useWorkshop } from '../frame/workshop.ts'
@@ -12,23 +12,27 @@ const LONGEST_NOTE = 500
 function OwnWords() {
   const { exercise } = useWorkshop()
   const note = useStore(exercise, (now) => now.note)
+  const [open, setOpen] = useState(note !== '')
   const id = useId()
   return (
-    <div className="reason-note">
-      <label htmlFor={id}>Or in a sentence of your own</label>
+    <details className="reason-note" open={open} onToggle={(event) => setOpen(event.currentTarget.open)}>
+      <summary>
+        In your own words
+        <Icon name="down" size={16} />
+      </summary>
       <textarea
-        id={id}
         className="box answer-words"
         rows={2}
         maxLength={LONGEST_NOTE}
         value={note}
+        aria-label="Why, in your own words"
         aria-describedby={`${id}-kept`}
         onChange={(event) => exercise.setState((last) => withNote(last, event.currentTarget.value), true)}
       />
       <p className="small" id={`${id}-kept`}>
         It stays on this page; nobody marks it.
       </p>
-    </div>
+    </details>
   )
 }
 
