@@ -1,4 +1,7 @@
-/** What was predicted, what was counted and what the machine does, side by side; then right or not yet, and why. */
+/**
+ * What was predicted, what was counted and what the machine does, side by side; with right or not yet, and why. Numbers
+ * tell by themselves how far off they are, so there they come first.
+ */
 import type { ReactNode } from 'react'
 import { type Marked, mark } from '../../sim/question/marking.ts'
 import type { Question, Reply } from '../../sim/question/question.ts'
@@ -22,6 +25,8 @@ const RIGHT_NAMES = { number: 'Machine', choice: 'Right answer', order: 'Right o
 
 /** An answer of so many signs stands as it was typed; a longer one as it was read. */
 const SHORT = 10
+
+const isCount = (unit: string): boolean => unit === 'turn' || unit === '1'
 
 interface RowProps {
   readonly sign: ReactNode
@@ -69,7 +74,9 @@ function RightValue({ question }: { readonly question: Question }) {
 function Predicted({ question, exercise }: ComparedProps) {
   const { reply, sureness, skipped, text } = exercise
   const typed = text.trim()
-  const asTyped = question.ask.kind === 'number' && typed.length <= SHORT
+  const { ask } = question
+  // a quantity stands with its unit, as the right one beside it
+  const asTyped = ask.kind === 'number' && isCount(ask.unit) && typed.length <= SHORT
   return (
     <Row
       sign={<FlagSign />}
@@ -161,10 +168,12 @@ function workingText(question: Question): string {
 
 export function Compared({ question, exercise }: ComparedProps) {
   const working = workingText(question)
+  const rows = <Rows question={question} exercise={exercise} />
+  const verdict = <VerdictOf question={question} exercise={exercise} />
   return (
     <div className="compare">
-      <Rows question={question} exercise={exercise} />
-      <VerdictOf question={question} exercise={exercise} />
+      {question.ask.kind === 'number' ? rows : verdict}
+      {question.ask.kind === 'number' ? verdict : rows}
       {working && <p className="working">{working}</p>}
     </div>
   )
