@@ -1,4 +1,5 @@
 /** A question from a family: by its key, or with parameters of one's own. */
+import type { GearNumbers } from '../gear/gear-numbers.ts'
 import { BANK, familyNamed } from './bank.ts'
 import { causeSentence } from './causes.ts'
 import { type Draw, drawFrom } from './draw.ts'
@@ -55,19 +56,20 @@ function isAsked(family: Family, given: Given, level: Level): boolean {
   return slipsApart(family, given) && (anyLength || fewDigits(family.answer(given)))
 }
 
-function drawn(family: Family, level: Level, draw: Draw): Given {
+/** `settled` - parameters that are not drawn. Null where no draw fits. */
+function drawn(family: Family, level: Level, draw: Draw, settled: Given = {}): Given | null {
   for (let i = 0; i < MOST_DRAWS; i++) {
     const given: Record<string, number | string> = {}
     for (const parameter of family.parameters) {
       const values = parameter.values(level, given)
-      const value = values[draw(values.length)]
+      const value = settled[parameter.name] ?? values[draw(values.length)]
       if (value === undefined)
         throw new Error(`${family.name}: nothing to draw for ${parameter.name} at level ${level}`)
       given[parameter.name] = value
     }
     if (isAsked(family, given, level)) return given
   }
-  return family.example
+  return null
 }
 
 function askOf(family: Family, given: Given): Ask {
@@ -122,7 +124,19 @@ export function questionFor(key: QuestionKey): Question | null {
   const family = familyNamed(key.family)
   if (!family || key.bank !== BANK) return null
   const draw = drawFrom(keyText(key))
-  return questionOf(family, drawn(family, key.level, draw), draw, key)
+  return questionOf(family, drawn(family, key.level, draw) ?? family.example, draw, key)
+}
+
+/** The same about one machine, whose counts and hand are not drawn; null too where the family asks nothing of them. */
+export function questionAbout(
+  { wormStarts, wheelTeeth, hand }: GearNumbers,
+  key: QuestionKey,
+): Question | null {
+  const family = familyNamed(key.family)
+  if (!family || key.bank !== BANK) return null
+  const draw = drawFrom(keyText(key))
+  const given = drawn(family, key.level, draw, { z1: wormStarts, z2: wheelTeeth, hand })
+  return given && questionOf(family, given, draw, null)
 }
 
 /** A question with parameters of one's own, always in the same words. */

@@ -109,11 +109,12 @@ function isSetItem(value: unknown): boolean {
 /** Whether the bank knows the families shows when they are asked. */
 function isQuestionSet(value: unknown): boolean {
   if (value === null) return true
-  if (!isGroup(value, ['bank', 'seed', 'items', 'at'])) return false
-  const { bank, seed, items, at } = value
+  const keys = ['bank', 'seed', 'items', 'at']
+  if (!isGroup(value, keys) && !isGroup(value, [...keys, 'about'])) return false
+  const { bank, seed, items, at, about = 'machine' } = value
   if (!Array.isArray(items) || items.length === 0 || items.length > MOST_ITEMS) return false
   const isPlaced = wholeWithin(1, LARGEST_INDEX)(bank) && wholeWithin(0, items.length - 1)(at)
-  return isPlaced && isShortText(seed) && items.every(isSetItem)
+  return isPlaced && about === 'machine' && isShortText(seed) && items.every(isSetItem)
 }
 
 const isLessonPlace = (value: unknown): boolean =>

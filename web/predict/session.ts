@@ -1,7 +1,7 @@
 /** What Predict does to the page: it asks, goes on, compares, leaves, and finds its question again. */
 import { copyTurns, noTurns } from '../../sim/drive/turns.ts'
 import type { Machine } from '../../sim/machine/machine.ts'
-import { questionFor } from '../../sim/question/instance.ts'
+import { questionAbout, questionFor } from '../../sim/question/instance.ts'
 import type { Question } from '../../sim/question/question.ts'
 import { keepPractising } from '../file/asks.ts'
 import { FIRST_MACHINE } from '../file/first-machine.ts'
@@ -17,9 +17,13 @@ import { randomId } from '../record/random-id.ts'
 import { recordAnswer } from '../record/record-answer.ts'
 import { benchFor } from '../store/bench.ts'
 import { asked, committed, compared, noExercise, skipped } from '../store/exercise.ts'
-import type { Source } from '../store/predict.ts'
+import type { Predict, Source } from '../store/predict.ts'
 import { ownQuestions } from './own-questions.ts'
 import { instanceOf, nextPractised, practiceSeed } from './practice.ts'
+
+/** Whether what is asked has the counts of the machine on the bench. */
+const isAboutOwn = ({ source, set }: Predict): boolean =>
+  source === 'machine' || (source === 'set' && set?.about === 'machine')
 
 /** The machine that the person has on the bench, lent or not. */
 const ownMachine = ({ aside, document }: Workshop): Machine =>
@@ -28,7 +32,7 @@ const ownMachine = ({ aside, document }: Workshop): Machine =>
 /** The question at its start on the stage, on a bench where everything is in its plain state. */
 function putOnStage(workshop: Workshop, question: Question): void {
   const { predict, bench, document } = workshop
-  const own = predict.getState().source === 'machine'
+  const own = isAboutOwn(predict.getState())
   stageQuestion(workshop, question, own ? ownMachine(workshop) : FIRST_MACHINE.machine)
   const { machine } = document.store.getState()
   const plain = { ...plainState(machine).bench, sense: senseOf(question), pace: paceFor(machine) }
@@ -45,10 +49,12 @@ function ask(workshop: Workshop, question: Question | null, why = ''): void {
 }
 
 /** The question of the set that stands on the sheet; null when this page's bank does not have it. */
-function questionOfSet({ predict }: Workshop): Question | null {
-  const { set } = predict.getState()
+function questionOfSet(workshop: Workshop): Question | null {
+  const { set } = workshop.predict.getState()
   const item = set?.items[set.at]
-  return set && item ? questionFor({ bank: set.bank, seed: set.seed, ...item }) : null
+  if (!set || !item) return null
+  const key = { bank: set.bank, seed: set.seed, ...item }
+  return set.about ? questionAbout(ownMachine(workshop).gearing, key) : questionFor(key)
 }
 
 /** Asks what the source has to ask now. */
@@ -141,8 +147,8 @@ function keepQuestion({ exercise, predict, frame, records }: Workshop, machine: 
 export function enter(workshop: Workshop): void {
   const { predict, exercise, frame, records } = workshop
   keepRecords(workshop)
-  const { left, source } = predict.getState()
-  if (!left || (source === 'machine' && left.machine !== ownMachine(workshop))) {
+  const { left } = predict.getState()
+  if (!left || (isAboutOwn(predict.getState()) && left.machine !== ownMachine(workshop))) {
     askNow(workshop)
     return
   }

@@ -93,4 +93,6 @@ export interface QuestionSet {
   readonly items: readonly SetItem[]
   /** Which of them stands on the sheet */
   readonly at: number
+  /** With the counts of the machine on the bench, where it says so */
+  readonly about?: 'machine'
 }

@@ -14,10 +14,8 @@ import { inside } from './paper.ts'
 import { qrPicture } from './qr.ts'
 import './paper.css'
 
-function codeLabel({ screen }: Sheet): string {
-  if (screen === 'questions') return 'QR code of these questions'
-  return screen === 'machine' ? 'QR code of this machine in Predict' : 'QR code of this lesson'
-}
+const codeLabel = ({ screen }: Sheet): string =>
+  screen && 'items' in screen ? 'QR code of these questions' : 'QR code of this lesson'
 
 const versionText = ({ version }: Sheet): string => (version === 0 ? '' : `, version ${version}`)
 

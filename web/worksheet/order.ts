@@ -2,7 +2,7 @@
 import type { Level } from '../../sim/question/family.ts'
 import type { Question } from '../../sim/question/question.ts'
 import type { Machine } from '../../sim/machine/machine.ts'
-import type { SetItem } from '../store/exercise.ts'
+import type { QuestionSet } from '../store/exercise.ts'
 import type { Lesson } from '../store/lesson.ts'
 import type { LessonPlace } from '../store/predict.ts'
 import type { Wanted } from './wanted.ts'
@@ -65,10 +65,8 @@ export interface Sheet {
   readonly version: number
   readonly code: string
   readonly questions: readonly Question[]
-  /** By their places in the bank; null where they have numbers of their own. */
-  readonly items: readonly SetItem[] | null
-  /** What a link can bring to the screen; a lesson in somebody's own file is not there. */
-  readonly screen: 'questions' | 'machine' | 'nothing' | LessonPlace
+  /** What a link can bring to the screen; null for a lesson in somebody's own file. */
+  readonly screen: QuestionSet | LessonPlace | null
   /** That the questions are about; those with counts of their own change them. */
   readonly machine: Machine
 }

@@ -1,9 +1,10 @@
 /** The sheets that come of an order, one for each version of the class, or why there are none. */
 import { BANK } from '../../sim/question/bank.ts'
+import type { GearNumbers } from '../../sim/gear/gear-numbers.ts'
+import { questionAbout } from '../../sim/question/instance.ts'
 import type { Question } from '../../sim/question/question.ts'
 import { questionOf } from '../lesson/question-of.ts'
 import type { Lesson } from '../store/lesson.ts'
-import { questionsAbout } from './about-machine.ts'
 import type { AtHand, Order, Sheet } from './order.ts'
 import { type CodedFrom, MOST_SHEETS, isSeed, lessonId, printOf, writeSheetCode } from './sheet-code.ts'
 import { type Wanted, filledIn, wantedIn } from './wanted.ts'
@@ -13,10 +14,10 @@ const MOST_QUESTIONS = 30
 
 export type Made = { readonly sheets: readonly Sheet[] } | { readonly problem: string }
 
-type Asked = Pick<Sheet, 'questions' | 'items'>
+type Asked = Pick<Sheet, 'questions' | 'screen'>
 
 /** All that versions have in common, and what each of them asks. */
-interface Plan extends Pick<Sheet, 'title' | 'machine' | 'screen'> {
+interface Plan extends Pick<Sheet, 'title' | 'machine'> {
   readonly from: CodedFrom
   readonly count: number
   asked(seed: string): Asked
@@ -31,9 +32,12 @@ export const linesOfLesson = (lesson: Lesson, own: boolean): readonly string[] =
     ? questionsIn(lesson).map(({ text }) => text)
     : wantedIn(lesson).map(({ family, level }) => `${family}/${level}`)
 
-function bySeed(wanted: readonly Wanted[], seed: string): Asked {
-  const filled = filledIn(wanted, seed)
-  return { questions: filled.map(({ question }) => question), items: filled.map(({ item }) => item) }
+/** `about` - the counts that are not drawn */
+function bySeed(wanted: readonly Wanted[], seed: string, about?: GearNumbers): Asked {
+  const filled = filledIn(wanted, seed, about && ((key) => questionAbout(about, key)))
+  const items = filled.map(({ item }) => item)
+  const screen = { bank: BANK, seed, items, at: 0, ...(about && { about: 'machine' as const }) }
+  return { questions: filled.map(({ question }) => question), screen }
 }
 
 function lessonPlan(order: Order, { lessons, practice: machine }: AtHand): Plan | null {
@@ -44,14 +48,14 @@ function lessonPlan(order: Order, { lessons, practice: machine }: AtHand): Plan 
   const wanted = wantedIn(lesson)
   const print = printOf(linesOfLesson(lesson, own))
   const beat = lesson.beats[0]?.id
+  const place = builtIn && beat !== undefined ? { id: lesson.id, beat } : null
   return {
     title: lesson.name,
     machine,
-    screen: !own ? 'questions' : builtIn && beat !== undefined ? { id: lesson.id, beat } : 'nothing',
     from:
       own || builtIn ? { kind: 'lesson', id: lessonId(lesson.id), own, print } : { kind: 'families', wanted },
     count: own ? questionsIn(lesson).length : wanted.length,
-    asked: (seed) => (own ? { questions: questionsIn(lesson), items: null } : bySeed(wanted, seed)),
+    asked: (seed) => (own ? { questions: questionsIn(lesson), screen: place } : bySeed(wanted, seed)),
   }
 }
 
@@ -61,17 +65,15 @@ function machinePlan({ aboutMachine: wanted }: Order, { machine }: AtHand): Plan
   return {
     title: machine.name,
     machine,
-    screen: 'machine',
     from: { kind: 'machine', starts, teeth, right: hand === 'right', wanted },
     count: wanted.length,
-    asked: (seed) => ({ questions: questionsAbout(gearing, wanted, seed), items: null }),
+    asked: (seed) => bySeed(wanted, seed, gearing),
   }
 }
 
 const familiesPlan = ({ families: wanted }: Order, { practice: machine }: AtHand): Plan => ({
   title: 'Predict, count, compare',
   machine,
-  screen: 'questions',
   from: { kind: 'families', wanted },
   count: wanted.length,
   asked: (seed) => bySeed(wanted, seed),
@@ -115,11 +117,11 @@ export function sheetsOf(order: Order, at: AtHand): Made {
   const plan = PLANS[order.from](order, at)
   const problem = problemOf(order, plan)
   if (problem !== null || !plan) return { problem: problem ?? NOTHING[order.from] }
-  const { title, machine, screen, from } = plan
+  const { title, machine, from } = plan
   const word = isFixed(order) ? NO_SEED : order.seed
   const sheets = versionsOf(order).map(({ version, seed }): Sheet => {
     const code = writeSheetCode({ bank: BANK, seed: word, version, from })
-    return { title, machine, screen, seed, version, code, ...plan.asked(seed) }
+    return { title, machine, seed, version, code, ...plan.asked(seed) }
   })
   if (sheets[0]!.questions.length === 0)
     return { problem: 'The chosen questions do not fit the counts of this machine.' }

@@ -2,7 +2,7 @@
 import { BANK, FAMILIES, familyNamed } from '../../sim/question/bank.ts'
 import type { Level } from '../../sim/question/family.ts'
 import { questionFor } from '../../sim/question/instance.ts'
-import type { Question } from '../../sim/question/question.ts'
+import type { Question, QuestionKey } from '../../sim/question/question.ts'
 import type { SetItem } from '../store/exercise.ts'
 import type { BeatQuestion, Lesson } from '../store/lesson.ts'
 
@@ -54,15 +54,22 @@ export interface Filled {
 }
 
 /** What is asked, whatever the wording. */
-export const sense = ({ family, given }: Question): string => `${family} ${JSON.stringify(given)}`
+const sense = ({ family, given }: Question): string => `${family} ${JSON.stringify(given)}`
+
+/** A question of the bank by its key, or none. */
+type AskedBy = (key: QuestionKey) => Question | null
 
 /** With their numbers. None asks the same twice as long as the family has something else to ask. */
-export function filledIn(all: readonly Wanted[], seed: string): readonly Filled[] {
+export function filledIn(
+  all: readonly Wanted[],
+  seed: string,
+  askedBy: AskedBy = questionFor,
+): readonly Filled[] {
   const next = new Map<string, number>()
   const asked = new Set<string>()
   return all.flatMap(({ family, level }) => {
     const first = next.get(family) ?? 0
-    const ask = (at: number) => questionFor({ bank: BANK, seed, family, index: at, level })
+    const ask = (at: number) => askedBy({ bank: BANK, seed, family, index: at, level })
     let index = first
     let question = ask(index)
     while (question && asked.has(sense(question)) && index - first < MOST_AGAIN) question = ask(++index)

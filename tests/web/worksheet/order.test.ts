@@ -177,12 +177,6 @@ describe('the link of a sheet', () => {
     }
   })
 
-  test('brings the machine to Predict where the questions are about that', () => {
-    const link = sheetLink(sheets({ ...firstOrder, from: 'machine' })[0]!, PAGE)!
-    const { state } = readLink(readAddress(link.slice(link.indexOf('#'))).link!)
-    expect(state).toMatchObject({ way: 'predict', machine: ventOpener, asked: null })
-  })
-
   test('opens the lesson where it is asked as it is; a lesson of a file of one’s own has none', () => {
     const lesson = READY_LESSONS[0]!
     const order: Order = { ...firstOrder, from: 'lesson', lesson: lesson.id }
