@@ -3,6 +3,7 @@ import { useEffect, useRef, useState } from 'react'
 import { useStore } from 'zustand'
 import type { Machine } from '../../sim/machine/machine.ts'
 import { useView, useWorkshop } from '../frame/workshop.ts'
+import { FileButton } from '../instrument/FileButton.tsx'
 import { Icon } from '../instrument/Icon.tsx'
 import { writeAddress } from './address.ts'
 import type { Autosave } from './autosave.ts'
@@ -32,29 +33,6 @@ function Saved({ autosave }: Pick<MachineSheetProps, 'autosave'>) {
   return <p className="small">{status === 'not saved' ? reason : SAVED[status]}</p>
 }
 
-function OpenFile({ onFiles }: Pick<MachineSheetProps, 'onFiles'>) {
-  const input = useRef<HTMLInputElement>(null)
-  return (
-    <>
-      <button type="button" className="button" onClick={() => input.current?.click()}>
-        <Icon name="file" />
-        Open a file
-      </button>
-      <input
-        ref={input}
-        type="file"
-        hidden
-        aria-label="Machine file"
-        accept=".json,application/json"
-        onChange={({ target }) => {
-          onFiles([...(target.files ?? [])])
-          target.value = ''
-        }}
-      />
-    </>
-  )
-}
-
 /** What was just done is said in here: while the sheet is open, nothing outside of it is heard. */
 function Contents({ autosave, onMachine, onFiles, last }: MachineSheetProps) {
   const workshop = useWorkshop()
@@ -68,7 +46,7 @@ function Contents({ autosave, onMachine, onFiles, last }: MachineSheetProps) {
     <>
       <MachineList onChoose={onMachine} />
       <div className="machine-files">
-        <OpenFile onFiles={onFiles} />
+        <FileButton text="Open a file" label="Machine file" onFiles={onFiles} />
         <button type="button" className="button" onClick={save}>
           Save to a file
         </button>

@@ -1,6 +1,5 @@
 /** Where a lesson of one's own begins: empty, from a copy of a ready one, or from a file. */
-import { useRef } from 'react'
-import { Icon } from '../instrument/Icon.tsx'
+import { FileButton } from '../instrument/FileButton.tsx'
 import { randomId } from '../record/random-id.ts'
 import type { Lesson } from '../store/lesson.ts'
 import { useWorkshop } from '../frame/workshop.ts'
@@ -17,29 +16,9 @@ interface OpenButtonProps {
   readonly onFile: (file: File) => void
 }
 
-export function OpenButton({ onFile }: OpenButtonProps) {
-  const input = useRef<HTMLInputElement>(null)
-  return (
-    <>
-      <button type="button" className="button" onClick={() => input.current?.click()}>
-        <Icon name="file" />
-        Open a file
-      </button>
-      <input
-        ref={input}
-        type="file"
-        hidden
-        aria-label="Lesson file to edit"
-        accept=".json,application/json"
-        onChange={({ target }) => {
-          const [file] = target.files ?? []
-          if (file) onFile(file)
-          target.value = ''
-        }}
-      />
-    </>
-  )
-}
+export const OpenButton = ({ onFile }: OpenButtonProps) => (
+  <FileButton text="Open a file" label="Lesson file to edit" onFiles={([file]) => file && onFile(file)} />
+)
 
 export function StartButtons({ onStart }: { readonly onStart: (lesson: Lesson) => void }) {
   const workshop = useWorkshop()

@@ -1,12 +1,12 @@
 /** Lessons that come with the program, where one was, a file of one's own, and what else belongs to a lesson. */
-import { useRef, useState } from 'react'
+import { useState } from 'react'
 import { useStore } from 'zustand'
 import { useWorkshop } from '../frame/workshop.ts'
 import { CopyLink } from '../file/CopyLink.tsx'
 import { OpenProblems, type Outcome } from '../file/OpenProblems.tsx'
 import { writeAddress } from '../file/address.ts'
 import { linkFor } from '../file/link-for.ts'
-import { Icon } from '../instrument/Icon.tsx'
+import { FileButton } from '../instrument/FileButton.tsx'
 import { SheetDialog } from '../instrument/SheetDialog.tsx'
 import type { Lesson } from '../store/lesson.ts'
 import type { CheckedLesson } from './check-lesson.ts'
@@ -68,29 +68,10 @@ interface OpenFileProps {
 }
 
 function OpenFile({ onRead }: OpenFileProps) {
-  const input = useRef<HTMLInputElement>(null)
   const open = async (file: File | undefined) => {
     if (file) onRead(file.name, await readLessonFile(file))
   }
-  return (
-    <>
-      <button type="button" className="button" onClick={() => input.current?.click()}>
-        <Icon name="file" />
-        Open a lesson file
-      </button>
-      <input
-        ref={input}
-        type="file"
-        hidden
-        aria-label="Lesson file"
-        accept=".json,application/json"
-        onChange={({ target }) => {
-          void open(target.files?.[0])
-          target.value = ''
-        }}
-      />
-    </>
-  )
+  return <FileButton text="Open a lesson file" label="Lesson file" onFiles={([file]) => void open(file)} />
 }
 
 function OpenNow() {

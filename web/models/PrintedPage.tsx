@@ -1,9 +1,5 @@
-/**
- * The data sheet on paper: drawn beside the page only while the browser prints, and gone again whether that was done
- * or not. Two sheets, black on white, for A4 and for Letter.
- */
-import { type ReactNode, useEffect, useMemo, useRef } from 'react'
-import { createPortal } from 'react-dom'
+/** The data sheet on paper: two sheets, black on white, for A4 and for Letter. */
+import { type ReactNode, useMemo } from 'react'
 import { type SheetRow, type SheetTable, gearDataSheet } from '../../sim/gear/data-sheet.ts'
 import { wheelBody } from '../../sim/shape/body.ts'
 import { checkMachine } from '../../sim/machine/check.ts'
@@ -12,6 +8,7 @@ import { fieldText } from '../instrument/field-text.ts'
 import { writeAddress } from '../file/address.ts'
 import { linkFor } from '../file/link-for.ts'
 import { useMachine, useWorkshop } from '../frame/workshop.ts'
+import { OnPaper } from '../instrument/OnPaper.tsx'
 import { Problems } from '../instrument/Problems.tsx'
 import { type SheetDrawing, scaleText, sheetDrawing } from './drawing.ts'
 import { labelOfPath } from '../instrument/labels.ts'
@@ -26,22 +23,11 @@ interface PrintedPageProps {
   readonly onDone: () => void
 }
 
-export function PrintedPage({ onDone }: PrintedPageProps) {
-  const asked = useRef(false)
-  useEffect(() => {
-    window.addEventListener('afterprint', onDone)
-    const timer = setTimeout(() => {
-      if (asked.current) return
-      asked.current = true
-      window.print()
-    })
-    return () => {
-      clearTimeout(timer)
-      window.removeEventListener('afterprint', onDone)
-    }
-  }, [onDone])
-  return createPortal(<DataSheet />, document.body)
-}
+export const PrintedPage = ({ onDone }: PrintedPageProps) => (
+  <OnPaper onDone={onDone}>
+    <DataSheet />
+  </OnPaper>
+)
 
 export function DataSheet() {
   const workshop = useWorkshop()

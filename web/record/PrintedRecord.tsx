@@ -1,8 +1,7 @@
 /** The summary on paper: what is settled, what is open, how sure and how often right. No marks are added up. */
-import { useEffect, useRef } from 'react'
-import { createPortal } from 'react-dom'
 import { useStore } from 'zustand'
 import { useWorkshop } from '../frame/workshop.ts'
+import { OnPaper } from '../instrument/OnPaper.tsx'
 import '../models/printed-page.css'
 import { CalibrationTable } from './Calibration.tsx'
 import { calibrationOf } from './calibration.ts'
@@ -15,22 +14,11 @@ interface PrintedRecordProps {
   readonly onDone: () => void
 }
 
-export function PrintedRecord({ onDone }: PrintedRecordProps) {
-  const asked = useRef(false)
-  useEffect(() => {
-    window.addEventListener('afterprint', onDone)
-    const timer = setTimeout(() => {
-      if (asked.current) return
-      asked.current = true
-      window.print()
-    })
-    return () => {
-      clearTimeout(timer)
-      window.removeEventListener('afterprint', onDone)
-    }
-  }, [onDone])
-  return createPortal(<Summary />, document.body)
-}
+export const PrintedRecord = ({ onDone }: PrintedRecordProps) => (
+  <OnPaper onDone={onDone}>
+    <Summary />
+  </OnPaper>
+)
 
 /** '2026-05-04', '2026-05-04 to 2026-06-01' */
 function daysText(first: string, last: string): string {

@@ -1,10 +1,10 @@
 /** Files of the record, and the print of its summary. */
-import { useRef, useState } from 'react'
+import { useState } from 'react'
 import { useStore } from 'zustand'
 import { counted } from '../../sim/question/value-text.ts'
 import { OpenProblems } from '../file/OpenProblems.tsx'
 import { useWorkshop } from '../frame/workshop.ts'
-import { Icon } from '../instrument/Icon.tsx'
+import { FileButton } from '../instrument/FileButton.tsx'
 import { EraseAll } from './EraseAll.tsx'
 import { PrintedRecord } from './PrintedRecord.tsx'
 import { type RecordFormat, type TakenIn, saveRecord, takeInFile } from './record-files.ts'
@@ -46,29 +46,10 @@ function Exports({ onDone }: SayProps) {
 
 export function TakeIn({ onTaken }: { readonly onTaken: (taken: TakenIn) => void }) {
   const { records } = useWorkshop()
-  const input = useRef<HTMLInputElement>(null)
   const take = async (file: File | undefined) => {
     if (file) onTaken(await takeInFile(records, file))
   }
-  return (
-    <>
-      <button type="button" className="button" onClick={() => input.current?.click()}>
-        <Icon name="file" />
-        Take in a file
-      </button>
-      <input
-        ref={input}
-        type="file"
-        hidden
-        aria-label="Record file"
-        accept=".json,application/json"
-        onChange={({ target }) => {
-          void take(target.files?.[0])
-          target.value = ''
-        }}
-      />
-    </>
-  )
+  return <FileButton text="Take in a file" label="Record file" onFiles={([file]) => void take(file)} />
 }
 
 function Nickname({ onPrint }: { readonly onPrint: () => void }) {

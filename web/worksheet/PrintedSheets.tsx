@@ -1,6 +1,5 @@
-/** All pages beside the page of the program only while the browser prints, and gone again whether that was done or not. */
-import { useEffect, useRef } from 'react'
-import { createPortal } from 'react-dom'
+/** All pages of an order, for the printer. */
+import { OnPaper } from '../instrument/OnPaper.tsx'
 import { PaperPage } from './PaperPage.tsx'
 import type { Paper } from './order.ts'
 import type { PlacedPage } from './pages.ts'
@@ -13,26 +12,12 @@ interface PrintedSheetsProps {
   readonly onDone: () => void
 }
 
-export function PrintedSheets({ pages, paper, address, onDone }: PrintedSheetsProps) {
-  const asked = useRef(false)
-  useEffect(() => {
-    window.addEventListener('afterprint', onDone)
-    const timer = setTimeout(() => {
-      if (asked.current) return
-      asked.current = true
-      window.print()
-    })
-    return () => {
-      clearTimeout(timer)
-      window.removeEventListener('afterprint', onDone)
-    }
-  }, [onDone])
-  return createPortal(
+export const PrintedSheets = ({ pages, paper, address, onDone }: PrintedSheetsProps) => (
+  <OnPaper onDone={onDone}>
     <div className="worksheet-printed" lang="en" data-paper={paper}>
       {pages.map((placed, i) => (
         <PaperPage key={i} placed={placed} paper={paper} address={address} />
       ))}
-    </div>,
-    document.body,
-  )
-}
+    </div>
+  </OnPaper>
+)
