@@ -1,22 +1,8 @@
 /** Units and tolerances as the editor offers them. */
 import type { AnswerUnit, Tolerance } from '../../sim/question/family.ts'
+import { UNIT_WORDS } from '../question/answer-words.ts'
 
-const UNITS: Readonly<Record<AnswerUnit, string>> = {
-  turn: 'turns',
-  deg: 'degrees',
-  '1': 'no unit',
-  'r/min': 'r/min',
-  A: 'A',
-  'N m': 'N m',
-  W: 'W',
-  N: 'N',
-  V: 'V',
-  degC: '°C',
-  '%': '%',
-  d: 'days',
-  s: 's',
-  mm: 'mm',
-}
+const UNITS: Readonly<Record<AnswerUnit, string>> = { ...UNIT_WORDS, '1': 'no unit' }
 
 const TOLERANCES: Readonly<Record<Tolerance, string>> = {
   exact: 'exactly',

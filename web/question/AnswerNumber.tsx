@@ -8,7 +8,7 @@ import { useWorkshop } from '../frame/workshop.ts'
 import { Icon } from '../instrument/Icon.tsx'
 import { withAnswer } from '../store/exercise.ts'
 import type { AnswerProps } from './answer-props.ts'
-import { unitBeside } from './answer-words.ts'
+import { UNIT_WORDS } from './answer-words.ts'
 import { useEntryReader } from './entry-reader.ts'
 
 type AnswerNumberProps = AnswerProps & {
@@ -106,12 +106,12 @@ export function AnswerNumber({ ask, headingId, input, said, hint = HINT }: Answe
               write(event.currentTarget.value)
             }}
           />
-          {ask.unit !== '1' && <span aria-hidden="true">{unitBeside(ask.unit)}</span>}
+          {ask.unit !== '1' && <span aria-hidden="true">{UNIT_WORDS[ask.unit]}</span>}
         </label>
         {step(1)}
       </div>
       <p className="small answer-said" id={saidId} aria-live="polite" data-wrong={wrong !== null}>
-        {ask.unit !== '1' && <span className="unseen">In {unitBeside(ask.unit)}. </span>}
+        {ask.unit !== '1' && <span className="unseen">In {UNIT_WORDS[ask.unit]}. </span>}
         {wrong ?? readAs(entry, text, ask) ?? hint}
       </p>
     </div>

@@ -6,7 +6,7 @@ import type { Question } from '../../sim/question/question.ts'
 import { useWorkshop } from '../frame/workshop.ts'
 import { Icon } from '../instrument/Icon.tsx'
 import { withOwnCount, withoutLastTap } from '../store/exercise.ts'
-import { unitBeside } from './answer-words.ts'
+import { UNIT_WORDS } from './answer-words.ts'
 import { countedPasses } from './own-count.ts'
 import { useSpokenPasses, useSpokenStop } from './spoken-count.ts'
 import { isAtEnd, trialEnd } from './trial-run.ts'
@@ -66,7 +66,7 @@ function OwnCount({ question }: { readonly question: Question }) {
   const own = useStore(exercise, (now) => now.ownCount)
   const id = useId()
   const { ask } = question
-  const unit = ask.kind === 'number' ? unitBeside(ask.unit) : ''
+  const unit = ask.kind === 'number' ? UNIT_WORDS[ask.unit] : ''
   return (
     <p className="own-count">
       <label htmlFor={id}>{ask.kind === 'number' ? 'Own count' : 'What you saw'}</label>

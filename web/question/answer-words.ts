@@ -3,7 +3,8 @@ import type { AnswerUnit } from '../../sim/question/family.ts'
 import type { Ask, Question, Reply } from '../../sim/question/question.ts'
 import { valueText } from '../../sim/question/value-text.ts'
 
-const BESIDE: Readonly<Record<AnswerUnit, string>> = {
+/** Units as they stand beside the box of a number */
+export const UNIT_WORDS: Readonly<Record<AnswerUnit, string>> = {
   turn: 'turns',
   deg: 'degrees',
   '1': '',
@@ -19,9 +20,6 @@ const BESIDE: Readonly<Record<AnswerUnit, string>> = {
   s: 's',
   mm: 'mm',
 }
-
-/** What stands beside the box of a number. */
-export const unitBeside = (unit: AnswerUnit): string => BESIDE[unit]
 
 const MISSING: Readonly<Record<Ask['kind'], string>> = {
   number: 'Write a number first.',

@@ -2,8 +2,9 @@
 import type { Machine } from '../../sim/machine/machine.ts'
 import type { Question } from '../../sim/question/question.ts'
 import { counted, numberText } from '../../sim/question/value-text.ts'
-import { type Drawing, FONT, innerSvg } from '../models/marks.ts'
+import type { Drawing } from '../models/marks.ts'
 import { withGearing } from '../question/stage-question.ts'
+import { PaperDrawing } from './PaperDrawing.tsx'
 import { PICTURE } from './blocks.ts'
 import { planPicture } from './plan-picture.ts'
 
@@ -36,15 +37,7 @@ export function PlanFigure({ base, question }: PlanFigureProps) {
   const drawing = drawingOf(base, machine)
   return (
     <figure className="ws-figure">
-      <svg
-        role="img"
-        aria-label={drawing.title}
-        width={`${drawing.width}mm`}
-        height={`${drawing.height}mm`}
-        viewBox={`0 0 ${drawing.width} ${drawing.height}`}
-        fontFamily={FONT}
-        dangerouslySetInnerHTML={{ __html: innerSvg(drawing) }}
-      />
+      <PaperDrawing drawing={drawing} />
       <figcaption>Seen from above; {countsText(machine)}</figcaption>
     </figure>
   )

@@ -1,18 +1,15 @@
 /** One question on paper: what is asked, the prediction, the count, and room to explain. */
 import { useMemo } from 'react'
 import type { Machine } from '../../sim/machine/machine.ts'
-import type { AnswerUnit, Option } from '../../sim/question/family.ts'
+import type { Option } from '../../sim/question/family.ts'
 import type { Ask, Question } from '../../sim/question/question.ts'
-import { valueText } from '../../sim/question/value-text.ts'
-import { FONT, innerSvg } from '../models/marks.ts'
+import { UNIT_WORDS } from '../question/answer-words.ts'
+import { PaperDrawing } from './PaperDrawing.tsx'
 import { PlanFigure } from './PlanFigure.tsx'
 import { WritingLines } from './WritingLines.tsx'
 import { hasPicture, isCounted, tapeTurns } from './blocks.ts'
 import { glued } from './glued.ts'
 import { tapePicture } from './tape-picture.ts'
-
-/** The unit as it stands after any number but 1. */
-const unitWords = (unit: AnswerUnit): string => valueText(2, unit).replace(/^2\s*/, '')
 
 function Options({ options, ordered }: { readonly options: readonly Option[]; readonly ordered: boolean }) {
   return (
@@ -40,7 +37,7 @@ function Reply({ ask }: { readonly ask: Ask }) {
   if (ask.kind === 'words') return null
   return (
     <p className="ws-reply">
-      Prediction <i className="ws-blank" /> {unitWords(ask.unit)}
+      Prediction <i className="ws-blank" /> {UNIT_WORDS[ask.unit]}
     </p>
   )
 }
@@ -61,15 +58,7 @@ function Tape({ turns, width }: { readonly turns: number; readonly width: number
   const drawing = useMemo(() => tapePicture(turns, width), [turns, width])
   return (
     <figure className="ws-tape">
-      <svg
-        role="img"
-        aria-label={drawing.title}
-        width={`${drawing.width}mm`}
-        height={`${drawing.height}mm`}
-        viewBox={`0 0 ${drawing.width} ${drawing.height}`}
-        fontFamily={FONT}
-        dangerouslySetInnerHTML={{ __html: innerSvg(drawing) }}
-      />
+      <PaperDrawing drawing={drawing} />
     </figure>
   )
 }
