@@ -1,7 +1,7 @@
 /** Whether Predict practised when the page was left, so that a reload goes on with it. */
 import { type Keeper, keep, kept } from './storage.ts'
 
-const ASKS_KEY = 'counterturn.asks'
+export const ASKS_KEY = 'counterturn.asks'
 
 export const keepPractising = (keeper: Keeper | null, practises: boolean): void =>
   void keep(keeper, ASKS_KEY, practises ? 'practice' : '')

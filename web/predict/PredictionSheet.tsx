@@ -9,6 +9,7 @@ import { CompareStep } from './CompareStep.tsx'
 import { NothingAsked } from './NothingAsked.tsx'
 import { PredictStep } from './PredictStep.tsx'
 import { SourceChooser } from './SourceChooser.tsx'
+import { keepDrafts, takeUpDraft } from './page-again.ts'
 import { compare, enter, followPage } from './session.ts'
 import './predict.css'
 
@@ -77,7 +78,12 @@ function useSession(): void {
   useLayoutEffect(() => {
     const end = followPage(workshop)
     enter(workshop)
-    return end
+    takeUpDraft(workshop)
+    const endKeeping = keepDrafts(workshop)
+    return () => {
+      endKeeping()
+      end()
+    }
   }, [workshop])
 }
 

@@ -2,9 +2,11 @@
  * Records kept in this browser: read back once, written after each change, joined with those of another open page.
  * What cannot be read is put aside whole before anything takes its place; where it cannot be, nothing is written.
  */
+import { ASKS_KEY } from '../file/asks.ts'
 import { type ErasableKeeper, browserKeeper, keep, kept } from '../file/storage.ts'
 import type { Workshop } from '../frame/workshop.ts'
 import type { RecordStore, Records } from '../store/records.ts'
+import { eraseDraft } from '../question/draft.ts'
 import { followLesson } from './follow-lesson.ts'
 import { type ReadRecords, keptText, merged, readRecords } from './records-file.ts'
 
@@ -135,7 +137,8 @@ export function eraseRecords(
   keeper: ErasableKeeper | null = browserKeeper(),
 ): boolean {
   try {
-    for (const key of [RECORDS_KEY, DAMAGED_KEY, PRACTICE_KEY]) keeper?.removeItem(key)
+    for (const key of [RECORDS_KEY, DAMAGED_KEY, PRACTICE_KEY, ASKS_KEY]) keeper?.removeItem(key)
+    eraseDraft()
   } catch {
     return false
   }
