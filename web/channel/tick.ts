@@ -17,16 +17,25 @@ const started = (audio: AudioContext): Promise<boolean> =>
     new Promise<boolean>((settle) => setTimeout(() => settle(false), WAIT_FOR_START)),
   ])
 
-export async function playTick(): Promise<Sound> {
+interface Tick {
+  /** [Hz] */
+  readonly pitch?: number
+  /** Where it is heard, from -1, left, to 1, right */
+  readonly side?: number
+}
+
+export async function playTick({ pitch = PITCH, side = 0 }: Tick = {}): Promise<Sound> {
   context ??= new AudioContext()
   if (!(await started(context))) return 'blocked'
   const now = context.currentTime
   const tone = context.createOscillator()
   const volume = context.createGain()
-  tone.frequency.value = PITCH
+  const place = context.createStereoPanner()
+  tone.frequency.value = pitch
+  place.pan.value = side
   volume.gain.setValueAtTime(LOUDNESS, now)
   volume.gain.exponentialRampToValueAtTime(0.001, now + SECONDS)
-  tone.connect(volume).connect(context.destination)
+  tone.connect(volume).connect(place).connect(context.destination)
   tone.start(now)
   tone.stop(now + SECONDS)
   return 'played'

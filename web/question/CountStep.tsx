@@ -8,7 +8,7 @@ import { Icon } from '../instrument/Icon.tsx'
 import { withOwnCount, withoutLastTap } from '../store/exercise.ts'
 import { UNIT_WORDS } from './answer-words.ts'
 import { countedPasses } from './own-count.ts'
-import { useSpokenPasses, useSpokenStop } from './spoken-count.ts'
+import { useSpokenPasses, useSpokenStop, useTickedPasses } from './spoken-count.ts'
 import { isAtEnd, trialEnd } from './trial-run.ts'
 import { useSpaceBar, useTap, useTrialRun } from './use-trial.ts'
 import './count.css'
@@ -125,23 +125,43 @@ const SAID: Readonly<Partial<Record<Counted, string>>> = {
   left: 'Left wheel mark passes.',
 }
 
-interface SayPassesProps {
-  readonly question: Question
-  readonly words: string
+interface CheckProps {
+  readonly name: string
+  readonly note: string
   readonly isOn: boolean
   readonly onChange: (isOn: boolean) => void
 }
 
-/** For counting without sight */
-function SayPasses({ question, words, isOn, onChange }: SayPassesProps) {
-  useSpokenPasses(words, countedPasses(question)?.every ?? 1, isOn)
+const Check = ({ name, note, isOn, onChange }: CheckProps) => (
+  <label className="by-ear-check">
+    <input type="checkbox" checked={isOn} onChange={() => onChange(!isOn)} />
+    <span>
+      {name} <span className="small">{note}</span>
+    </span>
+  </label>
+)
+
+interface ByEarProps {
+  readonly question: Question
+  readonly words: string
+  readonly says: boolean
+  readonly onSays: (says: boolean) => void
+}
+
+/** For counting without sight; the listener counts, so no number is told. */
+function ByEar({ question, words, says, onSays }: ByEarProps) {
+  const [ticks, setTicks] = useState(false)
+  useSpokenPasses(words, countedPasses(question)?.every ?? 1, says)
+  useTickedPasses(ticks)
   return (
-    <label className="say-passes">
-      <input type="checkbox" checked={isOn} onChange={() => onChange(!isOn)} />
-      <span>
-        Say each pass <span className="small">for a screen reader; you count</span>
-      </span>
-    </label>
+    <details className="by-ear">
+      <summary>
+        Count by ear
+        <Icon name="down" size={16} />
+      </summary>
+      <Check name="Tick at each pass" note="worm high, wheels low" isOn={ticks} onChange={setTicks} />
+      <Check name="Say each pass" note="for a screen reader" isOn={says} onChange={onSays} />
+    </details>
   )
 }
 
@@ -182,7 +202,7 @@ export function CountStep({ question, trial, onCompare }: CountStepProps) {
       <SingleTurns counted={counted} sense={Math.sign(end)} run={run} />
       {counted === 'senses' ? <Looking onSpace={run.toggle} /> : <CountPad counted={counted} pad={pad} />}
       <OwnCount question={question} />
-      {said && <SayPasses question={question} words={said} isOn={says} onChange={setSays} />}
+      {said && <ByEar question={question} words={said} says={says} onSays={setSays} />}
       <div className="commit">
         <button type="button" className={run.ended ? 'button main' : 'button'} onClick={onCompare}>
           {run.ended ? 'Compare' : 'Compare now'}

@@ -4,6 +4,7 @@ import { wormTurnsValue } from '../../sim/drive/turns.ts'
 import type { Hand } from '../../sim/gear/gear-numbers.ts'
 import { wheelSense } from '../../sim/gear/wheel-motion.ts'
 import type { Trial } from '../../sim/question/family.ts'
+import { playTick } from '../channel/tick.ts'
 import { useWorkshop } from '../frame/workshop.ts'
 
 const senseWord = (sense: number): string => (sense > 0 ? 'anticlockwise' : 'clockwise')
@@ -40,6 +41,40 @@ export function useSpokenStop({ counted }: Trial, isEnd: () => boolean): void {
 
 /** Whole passes that lie between zero and here; a hair is left to rounding. */
 const passesAt = (place: number, every: number): number => Math.floor(Math.abs(place) / every + 1e-9)
+
+/** Worm high, wheels low; each wheel is heard on its own side. Our choice of pitches [Hz]. */
+const TICKS = {
+  worm: { pitch: 1200, side: 0 },
+  left: { pitch: 500, side: -0.8 },
+  right: { pitch: 500, side: 0.8 },
+} as const
+
+/** A tick whenever a mark goes by its pointer, either way. */
+export function useTickedPasses(isOn: boolean): void {
+  const { frame, document } = useWorkshop()
+  useEffect(() => {
+    if (!isOn) return undefined
+    const { wormStarts, wheelTeeth } = document.store.getState().machine.gearing
+    const wormPasses = () => passesAt(wormTurnsValue(frame.state.turns), 1)
+    const wheelPasses = () => passesAt(wormTurnsValue(frame.state.turns), wheelTeeth / wormStarts)
+    let worm = wormPasses()
+    let wheel = wheelPasses()
+    const tick = (which: keyof typeof TICKS) => void playTick(TICKS[which])
+    const painter = () => {
+      const wormNow = wormPasses()
+      const wheelNow = wheelPasses()
+      if (wormNow !== worm) tick('worm')
+      if (wheelNow !== wheel) {
+        tick('left')
+        tick('right')
+      }
+      worm = wormNow
+      wheel = wheelNow
+    }
+    frame.painters.add(painter)
+    return () => void frame.painters.delete(painter)
+  }, [frame, document, isOn])
+}
 
 /** A word at each pass, without its number, so that the listener counts; `every` so many worm turns there is one. */
 export function useSpokenPasses(words: string, every: number, isOn: boolean): void {
