@@ -132,7 +132,7 @@ interface WritingProps {
   readonly lesson: Lesson
   readonly done: string
   readonly say: (done: string) => void
-  readonly onShow: (beat: Beat) => void
+  readonly onShow: (beat: Beat, question: number | null) => void
   readonly opening: ReturnType<typeof useOpening>
 }
 
@@ -181,7 +181,7 @@ function Writing({ lesson, done, say, onShow, opening }: WritingProps) {
           place={place}
           problems={ofNow}
           say={say}
-          onShow={() => beat && onShow(beat)}
+          onShow={(question) => beat && onShow(beat, question)}
           onList={() => show('list')}
         />
       </div>
@@ -192,7 +192,7 @@ function Writing({ lesson, done, say, onShow, opening }: WritingProps) {
 interface EditorProps {
   readonly done: string
   readonly say: (done: string) => void
-  readonly onShow: (beat: Beat) => void
+  readonly onShow: (beat: Beat, question: number | null) => void
 }
 
 export function Editor({ done, say, onShow }: EditorProps) {

@@ -1,15 +1,15 @@
 /** A question of the bank: which family, and the numbers that it is asked with. */
 import { FAMILIES, familyNamed } from '../../sim/question/bank.ts'
 import type { Family, Given, Level } from '../../sim/question/family.ts'
-import type { BeatQuestion } from '../store/lesson.ts'
+import type { AskedQuestion } from '../store/lesson.ts'
 import { NumberField, SelectField } from './EditorFields.tsx'
 import { parameterWords } from './editor-parameters.ts'
 
-type BankQuestion = Extract<BeatQuestion, { readonly family: string }>
+type BankQuestion = Extract<AskedQuestion, { readonly family: string }>
 
 interface BankQuestionProps {
   readonly question: BankQuestion
-  readonly onChange: (question: BeatQuestion, field?: string) => void
+  readonly onChange: (question: AskedQuestion, field?: string) => void
 }
 
 const LEVELS: readonly Level[] = [1, 2, 3]

@@ -1,18 +1,18 @@
 /** Questions in the lesson's own words: a number, a choice, or an open one. */
 import { useId } from 'react'
 import { Icon } from '../instrument/Icon.tsx'
-import type { BeatQuestion } from '../store/lesson.ts'
+import type { AskedQuestion } from '../store/lesson.ts'
 import { NumberField, SelectField, TextField } from './EditorFields.tsx'
 import { replaced, without } from './edit-lesson.ts'
 import { TOLERANCE_OPTIONS, UNIT_OPTIONS } from './editor-units.ts'
 
-type OwnNumber = Extract<BeatQuestion, { readonly answer: number }>
-type OwnChoice = Extract<BeatQuestion, { readonly right: number }>
-type OwnWords = Exclude<BeatQuestion, OwnNumber | OwnChoice | { readonly family: string }>
+type OwnNumber = Extract<AskedQuestion, { readonly answer: number }>
+type OwnChoice = Extract<AskedQuestion, { readonly right: number }>
+type OwnWords = Exclude<AskedQuestion, OwnNumber | OwnChoice | { readonly family: string }>
 
-interface OwnProps<Q extends BeatQuestion> {
+interface OwnProps<Q extends AskedQuestion> {
   readonly question: Q
-  readonly onChange: (question: BeatQuestion, field?: string) => void
+  readonly onChange: (question: AskedQuestion, field?: string) => void
 }
 
 const LONGEST_TEXT = 400

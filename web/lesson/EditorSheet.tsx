@@ -9,24 +9,33 @@ import { Editor } from './Editor.tsx'
 import { EditorStrip } from './EditorStrip.tsx'
 import { arrange, endArranging } from './arrange.ts'
 import { stageOf } from './beat-stage.ts'
-import { plainBeatStage, withBeat } from './edit-lesson.ts'
+import { plainBeatStage, withStageOf } from './edit-lesson.ts'
 import { DraftProvider } from './editor-context.ts'
 import { createDraft } from './editor-draft.ts'
+
+/** The stage that is arranged: of a topic, or of one of its questions. */
+interface Arranged {
+  readonly id: string
+  readonly question: number | null
+}
 
 export function EditorSheet() {
   const workshop = useWorkshop()
   const [draft] = useState(() => createDraft(browserKeeper(), plainBeatStage(DEMO_MACHINES[0].id)))
   const [done, setDone] = useState('')
-  const [arranged, setArranged] = useState<string | null>(null)
+  const [arranged, setArranged] = useState<Arranged | null>(null)
   const closed = useView((view) => view.sheet === 'none')
   const end = useCallback(() => setArranged(null), [])
-  const show = (beat: Beat) => {
-    arrange(workshop, beat)
-    setArranged(beat.id)
+  const show = (beat: Beat, question: number | null) => {
+    const own = question === null ? undefined : beat.questions[question]?.stage
+    arrange(workshop, own ?? beat.stage)
+    setArranged({ id: beat.id, question })
   }
   const { lesson } = draft.store.getState()
-  const place = lesson?.beats.findIndex(({ id }) => id === arranged) ?? -1
+  const place = lesson?.beats.findIndex(({ id }) => id === arranged?.id) ?? -1
   const beat = lesson?.beats[place]
+  const which = arranged?.question ?? null
+  const whose = `topic ${place + 1}${which === null ? '' : `, question ${which + 1}`}`
   const back = (said: string) => {
     setDone(said)
     endArranging(workshop)
@@ -34,10 +43,10 @@ export function EditorSheet() {
     workshop.view.setState({ sheet: 'editor' })
   }
   const take = () => {
-    if (!beat) return
+    if (!beat || !arranged) return
     const { walk } = beat.stage
-    draft.edit(withBeat(place, { stage: { ...stageOf(workshop), walk } }))
-    back(`The stage as it was belongs to topic ${place + 1}.`)
+    draft.edit(withStageOf(place, arranged.question, { ...stageOf(workshop), walk }))
+    back(`The stage as it was belongs to ${whose}.`)
   }
   return (
     <DraftProvider value={draft}>
@@ -45,12 +54,7 @@ export function EditorSheet() {
         <Editor done={done} say={setDone} onShow={show} />
       </SheetDialog>
       {closed && beat && (
-        <EditorStrip
-          topic={`topic ${place + 1}: “${beat.title}”.`}
-          onTake={take}
-          onBack={() => back('')}
-          onEnd={end}
-        />
+        <EditorStrip topic={`${whose}: “${beat.title}”.`} onTake={take} onBack={() => back('')} onEnd={end} />
       )}
     </DraftProvider>
   )

@@ -17,7 +17,8 @@ interface TopicProps {
   readonly place: number
   readonly problems: readonly Problem[]
   readonly say: (done: string) => void
-  readonly onShow: () => void
+  /** The topic's stage, or that of one of its questions */
+  readonly onShow: (question: number | null) => void
   /** Back to the list, where there is room for one of the two only. */
   readonly onList: () => void
 }
@@ -179,8 +180,15 @@ export function EditorTopic({ lesson, place, problems, say, onShow, onList }: To
         onChange={(words) => onChange({ words }, 'words')}
       />
       <Times beat={beat} onChange={onChange} />
-      <EditorStage beat={beat} place={place} say={say} onShow={onShow} onChange={onChange} />
-      <EditorQuestions beat={beat} place={place} seed={lesson.seed} problems={problems} onChange={onChange} />
+      <EditorStage beat={beat} place={place} say={say} onShow={() => onShow(null)} onChange={onChange} />
+      <EditorQuestions
+        beat={beat}
+        place={place}
+        seed={lesson.seed}
+        problems={problems}
+        onShow={onShow}
+        onChange={onChange}
+      />
       <Notes beat={beat} onChange={onChange} />
       <Facts beat={beat} onChange={onChange} />
     </div>

@@ -6,7 +6,8 @@ import { familyNamed } from '../../sim/question/bank.ts'
 import type { AnswerUnit, Family, Given, Level, Tolerance } from '../../sim/question/family.ts'
 import { isClose, toleranceOf } from '../../sim/question/marking.ts'
 import { withGearing } from '../question/stage-question.ts'
-import type { BeatQuestion } from '../store/lesson.ts'
+import type { AskedQuestion, BeatQuestion } from '../store/lesson.ts'
+import { checkStage } from './check-stage.ts'
 import { questionOf } from './question-of.ts'
 import {
   type Group,
@@ -85,7 +86,7 @@ function givenIn(group: Group, family: Family): Given {
 }
 
 /** Whether the question can stand: an answer that is one, on a machine that can be built. */
-function checkWhole(group: Group, question: BeatQuestion, seed: string, machine: Machine): void {
+function checkWhole(group: Group, question: AskedQuestion, seed: string, machine: Machine): void {
   const { reading, path } = group
   const asked = questionOf(question, seed)
   if (!asked) return
@@ -98,7 +99,7 @@ function checkWhole(group: Group, question: BeatQuestion, seed: string, machine:
   if (error) refuse(reading, at, `must fit the machine of the stage: ${error.path} ${error.message}`)
 }
 
-function fromFamily(group: Group, seed: string, machine: Machine | null): BeatQuestion {
+function fromFamily(group: Group, seed: string, machine: Machine | null): AskedQuestion {
   const { reading, path } = group
   const name = valueIn(group, 'family')
   const family = typeof name === 'string' ? familyNamed(name) : undefined
@@ -107,7 +108,7 @@ function fromFamily(group: Group, seed: string, machine: Machine | null): BeatQu
     return { text: '' }
   }
   const before = reading.problems.length
-  const question: BeatQuestion = has(group, 'given')
+  const question: AskedQuestion = has(group, 'given')
     ? { family: family.name, given: givenIn(group, family) }
     : {
         family: family.name,
@@ -125,7 +126,7 @@ function fromFamily(group: Group, seed: string, machine: Machine | null): BeatQu
   return question
 }
 
-function ownNumber(group: Group): BeatQuestion {
+function ownNumber(group: Group): AskedQuestion {
   const number = (inner: Group, key: string) => numberIn(inner, key, { least: -LARGEST, most: LARGEST })
   const answer = number(group, 'answer')
   const tolerance = oneIn(group, 'tolerance', TOLERANCES)
@@ -150,7 +151,7 @@ function ownNumber(group: Group): BeatQuestion {
   }
 }
 
-function ownChoice(group: Group): BeatQuestion {
+function ownChoice(group: Group): AskedQuestion {
   const option = (reading: Reading, path: string, value: unknown) => {
     const inner = readGroup(reading, path, value, ['text', 'sentence'])
     const sentence = textIn(inner, 'sentence', { least: 0, most: LONGEST_SENTENCE, plain: '' })
@@ -166,19 +167,19 @@ function ownChoice(group: Group): BeatQuestion {
 }
 
 const KNOWN = {
-  family: ['family', 'given', 'index', 'level'],
-  number: ['text', 'unit', 'answer', 'tolerance', 'working', 'slips'],
-  choice: ['text', 'options', 'right', 'working'],
-  words: ['text'],
+  family: ['family', 'given', 'index', 'level', 'stage'],
+  number: ['text', 'unit', 'answer', 'tolerance', 'working', 'slips', 'stage'],
+  choice: ['text', 'options', 'right', 'working', 'stage'],
+  words: ['text', 'stage'],
 }
 
-export function checkQuestion(
-  reading: Reading,
-  path: string,
-  value: unknown,
-  { seed, machine }: { readonly seed: string; readonly machine: Machine | null },
-): BeatQuestion {
-  const any = readGroup(reading, path, value, null)
+interface Around {
+  readonly seed: string
+  /** On the stage of the topic */
+  readonly machine: Machine | null
+}
+
+function checkAsked(reading: Reading, path: string, any: Group, { seed, machine }: Around): AskedQuestion {
   const kind = has(any, 'family')
     ? 'family'
     : has(any, 'answer')
@@ -190,4 +191,11 @@ export function checkQuestion(
   if (kind === 'family') return fromFamily(group, seed, machine)
   if (kind === 'number') return ownNumber(group)
   return kind === 'choice' ? ownChoice(group) : { text: textIn(group, 'text', { most: LONGEST_TEXT }) }
+}
+
+export function checkQuestion(reading: Reading, path: string, value: unknown, around: Around): BeatQuestion {
+  const any = readGroup(reading, path, value, null)
+  if (!has(any, 'stage')) return checkAsked(reading, path, any, around)
+  const { stage, machine } = checkStage(reading, inside(path, 'stage'), valueIn(any, 'stage'))
+  return { ...checkAsked(reading, path, any, { ...around, machine }), stage }
 }

@@ -1,7 +1,14 @@
 /** Changes of a lesson as it is written: a lesson in, a lesson out, and no beat is lost but the one that is taken out. */
 import { FAMILIES } from '../../sim/question/bank.ts'
 import { moved } from '../question/moved.ts'
-import { type Beat, type BeatQuestion, type BeatStage, LESSON_VERSION, type Lesson } from '../store/lesson.ts'
+import {
+  type AskedQuestion,
+  type Beat,
+  type BeatQuestion,
+  type BeatStage,
+  LESSON_VERSION,
+  type Lesson,
+} from '../store/lesson.ts'
 
 export type Change = (lesson: Lesson) => Lesson
 
@@ -123,7 +130,7 @@ export function questionKind(question: BeatQuestion): QuestionKind {
 }
 
 /** What a question begins as. What was asked goes along from one kind of one's own to another. */
-export function newQuestion(kind: QuestionKind, text: string): BeatQuestion {
+export function newQuestion(kind: QuestionKind, text: string): AskedQuestion {
   if (kind === 'bank') {
     const first = FAMILIES[0]!
     return { family: first.name, given: first.example }
@@ -133,6 +140,24 @@ export function newQuestion(kind: QuestionKind, text: string): BeatQuestion {
   const options = ['First', 'Second'].map((each) => ({ text: each, sentence: '' }))
   return { text, options, right: 0, working: '' }
 }
+
+/** On a stage of its own; null: on that of its topic. */
+export function withStage(question: BeatQuestion, stage: BeatStage | null): BeatQuestion {
+  if (stage) return { ...question, stage }
+  const { stage: _, ...asked } = question
+  return asked
+}
+
+/** A beat with another stage, or with another one for one of its questions. */
+export const withStageOf =
+  (place: number, question: number | null, stage: BeatStage): Change =>
+  (lesson) => {
+    const beat = lesson.beats[place]
+    if (!beat) return lesson
+    const asked = question === null ? undefined : beat.questions[question]
+    if (question === null || !asked) return withBeat(place, { stage })(lesson)
+    return withBeat(place, { questions: replaced(beat.questions, question, withStage(asked, stage)) })(lesson)
+  }
 
 /** One paragraph a line, as the notes are typed; empty lines only part them. */
 export const notesFrom = (text: string): readonly string[] =>

@@ -4,7 +4,8 @@
  */
 import { readJson } from '../../sim/machine/json.ts'
 import { ownValue } from '../../sim/machine/path.ts'
-import type { Beat, BeatQuestion, BeatStage, Lesson } from '../store/lesson.ts'
+import { PANEL_GROUPS } from '../panel/panels.ts'
+import type { AskedQuestion, Beat, BeatQuestion, BeatStage, Lesson } from '../store/lesson.ts'
 import { emptyBeat, emptyLesson, newQuestion } from './edit-lesson.ts'
 
 const isGroup = (value: unknown): value is object =>
@@ -37,8 +38,7 @@ const parameters = (given: object): Record<string, number | string> =>
   )
 
 /** [] where a question of this kind has no form any more. */
-function question(value: unknown): BeatQuestion[] {
-  if (!isGroup(value)) return []
+function asked(value: object): AskedQuestion[] {
   const family = ownValue(value, 'family')
   if (typeof family === 'string') {
     const given = ownValue(value, 'given')
@@ -58,7 +58,16 @@ function stageFrom(value: unknown, plain: BeatStage): BeatStage {
   if (!isGroup(value)) return plain
   const lit = ownValue(value, 'lit')
   const stage = merged(plain, value)
-  return { ...stage, lit: typeof lit === 'string' ? (lit as BeatStage['lit']) : null }
+  const panel = PANEL_GROUPS.some(({ panels }) => panels.some((each) => each === stage.panel))
+    ? stage.panel
+    : 'none'
+  return { ...stage, panel, lit: typeof lit === 'string' ? (lit as BeatStage['lit']) : null }
+}
+
+function question(value: unknown, plain: BeatStage): BeatQuestion[] {
+  if (!isGroup(value)) return []
+  const stage = ownValue(value, 'stage')
+  return asked(value).map((each) => (isGroup(stage) ? { ...each, stage: stageFrom(stage, plain) } : each))
 }
 
 function beatFrom(value: object, place: number, stage: BeatStage): Beat {
@@ -68,7 +77,7 @@ function beatFrom(value: object, place: number, stage: BeatStage): Beat {
     facts: groups(beat.facts, { name: '', value: '' }),
     notes: texts(beat.notes),
     stage: stageFrom(ownValue(value, 'stage'), stage),
-    questions: beat.questions.flatMap(question),
+    questions: beat.questions.flatMap((each) => question(each, stage)),
   }
 }
 

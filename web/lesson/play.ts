@@ -35,13 +35,13 @@ function mayMove(state: LessonState): boolean {
   return state.step !== 'ask' || !(question?.gearing || question?.trial)
 }
 
-const runs = (state: LessonState): boolean => progress.beatOf(state)?.stage.motion === 'running'
+const runs = (state: LessonState): boolean => progress.stageAt(state)?.motion === 'running'
 
 function putBeat(workshop: Workshop, state: LessonState): void {
-  const beat = progress.beatOf(state)
-  if (!beat) return
+  const stage = progress.stageAt(state)
+  if (!stage) return
   const gearing = progress.askedNow(state)?.gearing ?? null
-  putStage(workshop, beat.stage, { gearing, moves: mayMove(state) })
+  putStage(workshop, stage, { gearing, moves: mayMove(state) })
 }
 
 function spokenPlace(state: LessonState): string {

@@ -5,7 +5,7 @@
  */
 import type { Question } from '../../sim/question/question.ts'
 import { type Exercise, type Phase, asked } from '../store/exercise.ts'
-import type { Beat, LessonState, LessonStep } from '../store/lesson.ts'
+import type { Beat, BeatStage, LessonState, LessonStep } from '../store/lesson.ts'
 import type { PowerStop } from '../store/view.ts'
 import { questionAt } from './question-of.ts'
 
@@ -18,6 +18,10 @@ const PHASE_OF: Readonly<Record<LessonStep, Phase>> = {
 }
 
 export const beatOf = ({ lesson, beat }: LessonState): Beat | null => lesson?.beats[beat] ?? null
+
+/** What stands on the stage now: what is asked may have one of its own. */
+export const stageAt = (state: LessonState): BeatStage | null =>
+  beatOf(state)?.questions[state.question]?.stage ?? beatOf(state)?.stage ?? null
 
 export const askedNow = ({ lesson, beat, question }: LessonState): Question | null =>
   lesson && questionAt(lesson, beat, question)

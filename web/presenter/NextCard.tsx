@@ -14,9 +14,10 @@ function workshopOf(lesson: Lesson, place: number): Workshop | null {
   const beat = lesson.beats[place]
   if (!beat) return null
   const gearing = questionAt(lesson, place, 0)?.gearing ?? null
-  const { machine, moment } = stageState(beat.stage, gearing)
+  const stage = beat.questions[0]?.stage ?? beat.stage
+  const { machine, moment } = stageState(stage, gearing)
   const workshop = createWorkshop(machine, 'light')
-  workshop.view.setState({ plan: 'chosen', lit: beat.stage.lit })
+  workshop.view.setState({ plan: 'chosen', lit: stage.lit })
   placeAt(workshop.frame, moment.turns, moment.ticks, moment.rest)
   return workshop
 }

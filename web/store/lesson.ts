@@ -22,7 +22,7 @@ export interface BeatStage {
 }
 
 /** Of a family with parameters of its own, of a family by the lesson's seed, or in the lesson's own words. */
-export type BeatQuestion =
+export type AskedQuestion =
   | { readonly family: string; readonly given: Given }
   | { readonly family: string; readonly index: number; readonly level: Level }
   | {
@@ -41,6 +41,9 @@ export type BeatQuestion =
       readonly working: string
     }
   | { readonly text: string }
+
+/** A question may be asked on a stage of its own; without one it is asked on that of its topic. */
+export type BeatQuestion = AskedQuestion & { readonly stage?: BeatStage }
 
 /** One topic of a lesson. */
 export interface Beat {

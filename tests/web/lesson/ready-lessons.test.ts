@@ -55,7 +55,8 @@ const BOOT_ANSWERS: readonly Row[] = [
   [9, 1, 1451, 0],
   [10, 1, 0.389, 3],
   [11, 1, 0.109, 3],
-  [11, 2, 'Both turn equally fast, with unequal torques'],
+  [11, 2, 'It rises to nearly four times as much'],
+  [11, 3, 'Both turn equally fast, with unequal torques'],
   [12, 1, 30.4, 1],
   [12, 2, 'Across the worm they cancel, along it they add'],
   [13, 1, 18, 0],
@@ -167,6 +168,10 @@ const LITERALS: readonly (readonly [string, string, number])[] = [
   ['torque-real', '0.419', one.leftTorque],
   ['torque-real', '0.099', one.rightTorque],
   ['torque-real', '218', Math.abs(one.rightSpeed) * RPM],
+  ['motor-torque', '0.409', pressed.leftTorque],
+  ['motor-torque', '0.0946', pressed.motorTorque],
+  ['bearings', '0.419', one.leftTorque],
+  ['bearings', '0.099', one.rightTorque],
   ['warm-and-worn', '36 °C', heat(0).case],
   ['warm-and-worn', '64 °C', heat(1).case],
   ['warm-and-worn', '92 °C', heat(1).winding],
@@ -188,6 +193,23 @@ test.each(LITERALS)('%s says %s, as the core does', (id, written, value) => {
   expect(Math.abs(Math.abs(value) - Number.parseFloat(written))).toBeLessThanOrEqual(
     0.5 * 10 ** -digits.length,
   )
+})
+
+/** [beat, question, what its stage computes to at the left wheel, and at the right one] */
+const STAGES: readonly (readonly [string, number, number, number])[] = [
+  ['torque-real', 0, light.leftTorque, light.rightTorque],
+  ['torque-real', 1, pressed.leftTorque, pressed.rightTorque],
+  ['torque-real', 2, one.leftTorque, one.rightTorque],
+  ['motor-torque', 0, pressed.leftTorque, pressed.rightTorque],
+  ['bearings', 1, pressed.leftTorque, pressed.rightTorque],
+  ['bearings', 2, one.leftTorque, one.rightTorque],
+]
+
+test.each(STAGES)('%s, question %i, is asked with the loads that it speaks of', (id, place, left, right) => {
+  const { questions, stage } = beatOf(id)
+  const { machine, bench } = stageState(questions[place]?.stage ?? stage)
+  const { reading } = operatingPoint(compileDrive(machine), { ...bench, connected: true })!
+  expect([reading.leftTorque, reading.rightTorque]).toEqual([left, right])
 })
 
 test('what the notes say of the vent opener is so', () => {
