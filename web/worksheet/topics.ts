@@ -6,8 +6,10 @@ import { POWER } from '../../sim/question/families/power.ts'
 import { SAFETY } from '../../sim/question/families/safety.ts'
 import { SENSES } from '../../sim/question/families/senses.ts'
 import { SPEED } from '../../sim/question/families/speed.ts'
+import { stepTurns } from '../../sim/question/families/steps.ts'
 import { STROBE } from '../../sim/question/families/strobe.ts'
 import { SUPPLY } from '../../sim/question/families/supply.ts'
+import { teethPassed, toothReturn } from '../../sim/question/families/teeth.ts'
 import { THRUST } from '../../sim/question/families/thrust.ts'
 import { TORQUE } from '../../sim/question/families/torque.ts'
 import { TURNING } from '../../sim/question/families/turning.ts'
@@ -19,9 +21,9 @@ export interface Topic {
 }
 
 export const TOPICS: readonly Topic[] = [
-  { name: 'Turns and teeth', families: TURNING },
+  { name: 'Turns and teeth', families: [...TURNING, teethPassed, toothReturn] },
   { name: 'Senses', families: SENSES },
-  { name: 'Speed', families: SPEED },
+  { name: 'Speed', families: [...SPEED, stepTurns] },
   { name: 'Torque', families: TORQUE },
   { name: 'Power', families: POWER },
   { name: 'Friction in the mesh', families: FRICTION },
