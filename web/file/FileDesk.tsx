@@ -24,8 +24,13 @@ function useOpening(first: Outcome | null) {
     async (files: readonly File[]) => {
       const [file] = files
       if (!file) return
-      const { readMachineFile } = await import('./open-save.ts')
-      const { name, machine, problems } = await readMachineFile(file)
+      const { droppedLesson, readMachineFile } = await import('./open-save.ts')
+      const { name, machine, problems, lesson } = await readMachineFile(file)
+      if (lesson !== null) {
+        droppedLesson.setState({ name, text: lesson }, true)
+        workshop.view.setState({ sheet: 'lessons' })
+        return
+      }
       const rest = files.length > 1 ? ' Only the first file was read.' : ''
       const outcome = machine
         ? `${machine.name} is on the bench, from ${name}.${rest}`

@@ -2,6 +2,7 @@
 import { parseMachine, printMachine } from '../../sim/machine/file.ts'
 import type { Machine } from '../../sim/machine/machine.ts'
 import type { Problem } from '../../sim/machine/problem.ts'
+import { createStore } from 'zustand/vanilla'
 import { saveFile } from './save-file.ts'
 
 /** A machine takes 3 kB; more than this is not read at all [byte] */
@@ -29,19 +30,28 @@ export function saveMachine(machine: Machine): string {
   return name
 }
 
+/** The lesson file that was dropped last, for the sheet of lessons; null before there was one. */
+export const droppedLesson = createStore<{ readonly name: string; readonly text: string } | null>(() => null)
+
 export interface Opening {
   /** Of the file that was opened. */
   readonly name: string
   /** Null when it could not be used. */
   readonly machine: Machine | null
   readonly problems: readonly Problem[]
+  /** The text, where it is one of a lesson and not of a machine. */
+  readonly lesson: string | null
 }
 
 const refused = (name: string, message: string): Opening => ({
   name,
   machine: null,
   problems: [{ path: '', severity: 'error', message }],
+  lesson: null,
 })
+
+/** Files of both kinds are dropped on the same page. One that is torn is told apart too. */
+const isLesson = (text: string): boolean => text.includes('"counterturnLesson"')
 
 /** A file of the browser, or what stands for one. */
 export type ReadableFile = Pick<File, 'name' | 'size' | 'text'>
@@ -58,5 +68,7 @@ export async function readMachineFile(file: ReadableFile): Promise<Opening> {
   } catch {
     return refused(file.name, 'must be a file that this browser may read, and it did not let itself be read')
   }
-  return { name: file.name, ...parseMachine(text) }
+  const { name } = file
+  if (isLesson(text)) return { name, machine: null, problems: [], lesson: text }
+  return { name, ...parseMachine(text), lesson: null }
 }

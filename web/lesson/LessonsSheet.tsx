@@ -1,17 +1,19 @@
 /** Lessons that come with the program, where one was, a file of one's own, and what else belongs to a lesson. */
-import { useState } from 'react'
+import { useEffect, useState } from 'react'
 import { useStore } from 'zustand'
 import { useWorkshop } from '../frame/workshop.ts'
 import { CopyLink } from '../file/CopyLink.tsx'
 import { OpenProblems, type Outcome } from '../file/OpenProblems.tsx'
 import { writeAddress } from '../file/address.ts'
 import { linkFor } from '../file/link-for.ts'
+import { droppedLesson } from '../file/open-save.ts'
 import { FileButton } from '../instrument/FileButton.tsx'
 import { SheetDialog } from '../instrument/SheetDialog.tsx'
 import type { Lesson } from '../store/lesson.ts'
 import type { CheckedLesson } from './check-lesson.ts'
 import { type KeptPlace, keptPlace } from './keep-place.ts'
 import { lengthWords } from './lesson-words.ts'
+import { parseLesson } from './lesson-file.ts'
 import { readLessonFile } from './open-lesson-file.ts'
 import { closeLesson, openLesson } from './play.ts'
 import { READY_LESSONS } from './ready-lessons.ts'
@@ -117,6 +119,11 @@ function Contents() {
     setOutcome(outcomeOf(name, checked))
     if (checked.lesson) setOwn(checked.lesson)
   }
+  const dropped = useStore(droppedLesson)
+  useEffect(() => {
+    if (dropped) onRead(dropped.name, parseLesson(dropped.text))
+    droppedLesson.setState(null, true)
+  }, [dropped])
   return (
     <>
       <OpenNow />
