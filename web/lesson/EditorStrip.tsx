@@ -35,7 +35,7 @@ export function EditorStrip({ topic, onTake, onBack, onEnd }: StripProps) {
         Take this stage
       </button>
       <button type="button" className="button" onClick={onBack}>
-        Back without taking
+        Back, leaving it as it was
       </button>
     </section>
   )

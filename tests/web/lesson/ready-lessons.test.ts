@@ -212,6 +212,11 @@ test.each(STAGES)('%s, question %i, is asked with the loads that it speaks of', 
   expect([reading.leftTorque, reading.rightTorque]).toEqual([left, right])
 })
 
+test('the machine of the topic about heat is as warm as it gets with free brushes', () => {
+  const { bench } = stageState(beatOf('warm-and-worn').stage)
+  expect([bench.winding, bench.magnet]).toEqual([Math.round(heat(0).winding), Math.round(heat(0).case)])
+})
+
 test('what the notes say of the vent opener is so', () => {
   const vent = DEMO_MACHINES.find(({ id }) => id === 'vent-opener')!.machine
   const { wormStarts, diameterQuotient: q, pressureAngle, friction } = vent.gearing
