@@ -9,7 +9,7 @@ import type { Body, Message, Sound } from './message.ts'
 import { OBEY, resume } from './obey.ts'
 import { randomName } from './room.ts'
 import { createTeller } from './stage-teller.ts'
-import { playTick } from './tick.ts'
+import { playTick } from '../frame/tick.ts'
 
 /** Between two signs of life [ms] */
 export const BEAT_EVERY = 1000

@@ -4,7 +4,7 @@ import { wormTurnsValue } from '../../sim/drive/turns.ts'
 import type { Hand } from '../../sim/gear/gear-numbers.ts'
 import { wheelSense } from '../../sim/gear/wheel-motion.ts'
 import type { Trial } from '../../sim/question/family.ts'
-import { playTick } from '../channel/tick.ts'
+import { playTick } from '../frame/tick.ts'
 import { useWorkshop } from '../frame/workshop.ts'
 
 const senseWord = (sense: number): string => (sense > 0 ? 'anticlockwise' : 'clockwise')

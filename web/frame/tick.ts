@@ -1,6 +1,4 @@
-/** A short tick, as of a clock: to hear whether the room hears it. */
-import type { Sound } from './message.ts'
-
+/** A short tick, as of a clock: at a mark that passes, or to hear whether a room hears it. */
 /** Pitch, loudness and length: high enough for small loudspeakers, short as a tick. Our choice. */
 const PITCH = 1200
 const LOUDNESS = 0.4
@@ -24,7 +22,7 @@ interface Tick {
   readonly side?: number
 }
 
-export async function playTick({ pitch = PITCH, side = 0 }: Tick = {}): Promise<Sound> {
+export async function playTick({ pitch = PITCH, side = 0 }: Tick = {}): Promise<'played' | 'blocked'> {
   context ??= new AudioContext()
   if (!(await started(context))) return 'blocked'
   const now = context.currentTime
