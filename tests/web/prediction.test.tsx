@@ -318,6 +318,20 @@ describe('Predict', () => {
     expect(workshop.exercise.getState().phase).toBe('predict')
   })
 
+  test('practice knows what was right wherever it was asked', () => {
+    const item: SetItem = { family: FAMILIES[0]!.name, index: 0, level: 1 }
+    const set = { bank: BANK, seed: 'room', items: [item], at: 0 }
+    workshop.predict.setState({ source: 'set', set })
+    session.askNow(workshop)
+    session.skip(workshop)
+    session.compare(workshop)
+    session.chooseSource(workshop, 'practice')
+    expect(workshop.exercise.getState().question).toMatchObject({
+      family: FAMILIES[1]!.name,
+      key: { index: 0 },
+    })
+  })
+
   test('practice asks something else each time, and after a miss the same kind with other numbers', () => {
     session.chooseSource(workshop, 'practice')
     const first = workshop.exercise.getState().question!

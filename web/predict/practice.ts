@@ -26,8 +26,9 @@ export function practiceSeed(keeper: Keeper | null): string {
   return seed
 }
 
-const practisedOf = (answered: readonly Answered[]): readonly Answered[] =>
-  answered.filter(({ asker, bank }) => asker === 'practice' && bank === BANK)
+/** Whoever asked: what was right in a set or a lesson is known, and what was missed there is due. */
+const metOf = (answered: readonly Answered[]): readonly Answered[] =>
+  answered.filter(({ family, bank }) => family !== '' && bank === BANK)
 
 /** The next instance of a family that was not practised yet. */
 export function instanceOf(
@@ -36,19 +37,19 @@ export function instanceOf(
   seed: string,
   answered: readonly Answered[],
 ): Question | null {
-  const index = practisedOf(answered).filter((each) => each.family === family).length
+  const index = metOf(answered).filter((each) => each.asker === 'practice' && each.family === family).length
   return questionFor({ bank: BANK, seed, family, index, level })
 }
 
 /** A family that was skipped has not been shown to be known. Null when every family is settled. */
 export function nextPractised(seed: string, answered: readonly Answered[]): Chosen | null {
-  const practised = practisedOf(answered).map(({ family, right, sureness }) => ({
+  const met = metOf(answered).map(({ family, right, sureness }) => ({
     family,
     right: right === true,
     sureness,
   }))
   const order = FAMILIES.map(({ name }) => name)
-  const next = nextFamily(order, practised)
+  const next = nextFamily(order, met)
   const question = next && instanceOf(next.family, next.level, seed, answered)
   return question && { question, why: next.why }
 }
