@@ -84,7 +84,8 @@ export function App({ autosave, opened }: AppProps) {
   const workshop = useWorkshop()
   const way = useView((view) => view.way)
   const theme = useView((view) => view.theme)
-  const large = useView((view) => view.large)
+  // a prediction sheet is one learner's: before a room, a lesson asks
+  const large = useView((view) => view.large && view.way !== 'predict')
   const covered = useCovered()
   const reducedMotion = useReducedMotion()
   const last = useStore(opened)

@@ -6,7 +6,9 @@ import { VIEWS } from '../scene/views.ts'
 
 type Views = Pick<Workshop, 'view'>
 
-export const toggleLarge = ({ view }: Views): void => view.setState(({ large }) => ({ large: !large }))
+/** Predict is not shown large: there it stays as it is elsewhere. */
+export const toggleLarge = ({ view }: Views): void =>
+  view.setState(({ large, way }) => (way === 'predict' ? {} : { large: !large }))
 
 export const toggleTheme = ({ view }: Views): void =>
   view.setState(({ theme }) => ({ theme: theme === 'light' ? 'dark' : 'light' }))
