@@ -16,7 +16,8 @@ const LONG = 110
 /** Where the flag stands on the tape for what is typed */
 const FLAG_HINT = 'Or drag the flag along the tape.'
 
-const hasFlag = ({ ask, trial }: Question): boolean =>
+/** Whether the answer is a place on the tape */
+export const hasFlag = ({ ask, trial }: Question): boolean =>
   ask.kind === 'number' && ask.unit === 'turn' && trial?.counted === 'worm'
 
 function Skip() {

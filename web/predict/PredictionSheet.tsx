@@ -7,7 +7,7 @@ import { CountStep } from '../question/CountStep.tsx'
 import type { Phase } from '../store/exercise.ts'
 import { CompareStep } from './CompareStep.tsx'
 import { NothingAsked } from './NothingAsked.tsx'
-import { PredictStep } from './PredictStep.tsx'
+import { PredictStep, hasFlag } from './PredictStep.tsx'
 import { SourceChooser } from './SourceChooser.tsx'
 import { keepDrafts, takeUpDraft } from './page-again.ts'
 import { compare, enter, followPage } from './session.ts'
@@ -95,7 +95,12 @@ export function PredictionSheet() {
   const oneByOne = useNarrow()
   const sheet = useStepInView(question ? `${began} ${phase}` : '')
   return (
-    <div className="prediction-sheet" ref={sheet} data-phase={phase}>
+    <div
+      className="prediction-sheet"
+      ref={sheet}
+      data-phase={phase}
+      data-flag={question !== null && hasFlag(question)}
+    >
       <div className="sheet-top">
         <SourceChooser />
         {question && <Steps phase={phase} counts={question.trial !== null} />}
