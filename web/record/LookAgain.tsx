@@ -1,4 +1,5 @@
 /** What was not right the last time it was asked: sure and wrong first, each with a way to be asked again. */
+import { useStore } from 'zustand'
 import { useWorkshop } from '../frame/workshop.ts'
 import { Icon } from '../instrument/Icon.tsx'
 import type { Answered } from '../store/records.ts'
@@ -13,7 +14,12 @@ interface AgainProps {
 
 function Again({ answered, onAsk }: AgainProps) {
   const { sureness, text } = answered
-  const right = answerWords(answered)
+  // the same may be asked just now, and is not committed yet
+  const asked = useStore(
+    useWorkshop().exercise,
+    ({ question, phase }) => phase !== 'compare' && question?.text === text,
+  )
+  const right = asked ? '' : answerWords(answered)
   const cause = causeOf(answered)
   const title = familyTitle(answered)
   return (
@@ -31,7 +37,7 @@ function Again({ answered, onAsk }: AgainProps) {
         <p className="small">{text}</p>
         <p>
           You said {saidWords(answered)}
-          {right && `; it is ${right}`}. {cause}
+          {right && `; it is ${right}`}. {!asked && cause}
         </p>
       </div>
       <button type="button" className="button" onClick={() => onAsk([answered])}>

@@ -10,7 +10,7 @@ const numberWords = (value: number, unit: AnswerUnit | ''): string => valueText(
 
 /** What was answered, as it was read */
 export const saidWords = ({ value, unit, raw }: Answered): string =>
-  typeof value === 'number' ? numberWords(value, unit) : raw
+  typeof value === 'number' ? numberWords(value, unit) : `“${raw}”`
 
 /** The right answer; '' where its words are not known any more. */
 export function answerWords(answered: Answered): string {
@@ -19,7 +19,7 @@ export function answerWords(answered: Answered): string {
   const ask = recordedQuestion(answered)?.ask
   const all = ask?.kind === 'choice' ? ask.options : ask?.kind === 'order' ? ask.cards : []
   const texts = answer.split(' ').map((id) => all.find((each) => each.id === id)?.text)
-  return texts.every((text) => text !== undefined) ? texts.join(' → ') : ''
+  return texts.every((text) => text !== undefined) ? `“${texts.join(' → ')}”` : ''
 }
 
 /** The title of its family, or what a question of a lesson’s own is */

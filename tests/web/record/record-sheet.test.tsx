@@ -8,6 +8,7 @@ import { askAgain } from '../../../web/record/ask-again.ts'
 import { lookAgain } from '../../../web/record/progress.ts'
 import { takeInFile } from '../../../web/record/record-files.ts'
 import { printRecords } from '../../../web/record/records-file.ts'
+import { asked } from '../../../web/store/exercise.ts'
 import { answer, bankQuestion, rightReply, workshopWith } from './answers.ts'
 import { forbidding, memory } from './storages.ts'
 
@@ -20,7 +21,7 @@ const textOf = (html: string): string =>
 /** As it is now: without a browser a store gives its first state. */
 const pageOf = (workshop: Workshop, page = <RecordSheet />): string => {
   workshop.view.setState({ sheet: 'record' })
-  for (const store of [workshop.view, workshop.records.store])
+  for (const store of [workshop.view, workshop.records.store, workshop.exercise])
     Object.assign(store, { getInitialState: store.getState })
   return renderToStaticMarkup(<WorkshopProvider value={workshop}>{page}</WorkshopProvider>)
 }
@@ -70,6 +71,16 @@ test('sure and wrong stands first, with what was said, what it is, and a way to 
   expect(text).toContain('sure 3, not yet')
   expect(text).toContain('You said 1000000 turns; it is')
   expect(text).toContain(`Ask me again : ${title('turns-wheel')}`)
+})
+
+test('what is asked just now is not told by what was answered before', () => {
+  const workshop = practised()
+  const question = bankQuestion('turns-wheel')
+  const told = /You said 1000000 turns; it is/
+  expect(textOf(pageOf(workshop))).toMatch(told)
+  workshop.exercise.setState(asked(question), true)
+  expect(textOf(pageOf(workshop))).not.toMatch(told)
+  expect(textOf(pageOf(workshop))).toContain('You said 1000000 turns.')
 })
 
 test('every kind has its standing in words, and its last answers', () => {
