@@ -1,4 +1,5 @@
 /** A short tick, as of a clock: at a mark that passes, or to hear whether a room hears it. */
+
 /** Pitch, loudness and length: high enough for small loudspeakers, short as a tick. Our choice. */
 const PITCH = 1200
 const LOUDNESS = 0.4
