@@ -1,10 +1,12 @@
 /** The stage's commands: through the lesson, and what turns the machine. */
 import { useStore } from 'zustand'
 import type { Command } from '../channel/message.ts'
+import { runsWhileAsked } from '../frame/asking.ts'
 import { useView, useWorkshop } from '../frame/workshop.ts'
 import { Icon, type IconName } from '../instrument/Icon.tsx'
 import { comingWords } from '../lesson/lesson-words.ts'
 import { comingNext } from '../lesson/play.ts'
+import { askedNow } from '../lesson/progress.ts'
 import { useConnected, usePresenter } from './presenter-context.ts'
 
 const NOT_CONNECTED = 'The stage is not connected.'
@@ -74,10 +76,11 @@ function Through() {
 
 function Machine() {
   const mirror = useWorkshop()
-  const { step } = useStore(mirror.lesson)
+  const state = useStore(mirror.lesson)
   const motion = useStore(mirror.readout, (now) => now.motion)
   const turning = motion === 'running' || motion === 'hand'
-  const held = step === 'ask' ? 'Held still until it is answered.' : null
+  const holds = state.step === 'ask' && !runsWhileAsked(state, askedNow(state))
+  const held = holds ? 'Held still until it is answered.' : null
   return (
     <div className="presenter-machine">
       <CommandButton
