@@ -1,20 +1,29 @@
 /** Room for what is read at a real machine, and what has to be minded there. */
+import type { Machine } from '../../sim/machine/machine.ts'
+
 /** An empty cell to write in */
 const BLANK = '\u00a0'
 const COLUMNS = [1, 2, 3, 4] as const
 
-const ROWS: readonly string[] = [
-  'Setting',
-  'Supply, volts',
-  'Supply, hertz',
-  'Current, amperes',
+const COUNTS: readonly string[] = [
   'Worm turns counted',
   'Left wheel turns counted',
   'Right wheel turns counted',
   'Time, seconds',
-  'Air, °C',
-  'Motor case, °C',
 ]
+/** Turned by hand, a machine has no supply, and hardly gets warm. */
+const rowsFor = ({ motor }: Machine): readonly string[] =>
+  motor === null
+    ? COUNTS
+    : [
+        'Setting',
+        'Supply, volts',
+        'Supply, hertz',
+        'Current, amperes',
+        ...COUNTS,
+        'Air, °C',
+        'Motor case, °C',
+      ]
 
 export const SafetyBox = () => (
   <aside className="ws-safety">
@@ -31,7 +40,7 @@ export const SafetyBox = () => (
   </aside>
 )
 
-export const BenchBlock = () => (
+export const BenchBlock = ({ machine }: { readonly machine: Machine }) => (
   <section className="ws-bench">
     <p className="ws-heading">At the bench</p>
     <table>
@@ -46,7 +55,7 @@ export const BenchBlock = () => (
         </tr>
       </thead>
       <tbody>
-        {ROWS.map((row) => (
+        {rowsFor(machine).map((row) => (
           <tr key={row}>
             <th scope="row">{row}</th>
             {COLUMNS.map((column) => (

@@ -68,7 +68,7 @@ interface BlockProps {
 }
 
 function BlockOnPage({ block, sheet, width }: BlockProps) {
-  if (block.kind === 'bench') return <BenchBlock />
+  if (block.kind === 'bench') return <BenchBlock machine={sheet.machine} />
   if (block.kind === 'safety') return <SafetyBox />
   const question = sheet.questions[block.at]!
   return (

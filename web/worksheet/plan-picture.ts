@@ -107,7 +107,10 @@ function turnerMarks(drawn: Drawn): Mark[] {
   const { motor, crank, shaft: bar } = layout
   if (crank) {
     const [back, front] = [crank.z - bar.radius, crank.z + bar.radius]
-    return [outline('thick', scaled(scale, rectangle(-2 * bar.radius, back, crank.arm, front)))]
+    return [
+      outline('thick', scaled(scale, rectangle(-2 * bar.radius, back, crank.arm, front))),
+      label(scale * bar.radius + NAME_WIDTH / 2, scale * front + 1.4 * TEXT, 'Crank'),
+    ]
   }
   if (!motor) return []
   const [r, back, front] = [scale * motor.radius, scale * motorBack(layout), scale * motor.front]
