@@ -88,8 +88,13 @@ test('on a phone one thing at a time, the stage in sight while it is counted', a
     page.getByRole('button', { name: 'Mark passed' }),
   ])
     await expect(seen).toBeInViewport({ ratio: 0.95 })
+  const stage = page.getByRole('region', { name: 'Stage', exact: true })
+  await stage.click()
+  await stage.click()
+  await page.getByRole('button', { name: 'Take back the last one' }).click()
   await page.getByRole('button', { name: 'Compare now' }).click()
   await expect(heading(page, /^20 turns/)).toBeFocused()
+  await expect(sheet(page).getByRole('row', { name: /Counted by you/ })).toHaveText(/1$/)
   expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(390)
 })
 
@@ -130,6 +135,27 @@ test('the own machine comes back, and a reload in the middle keeps it and asks a
   await expect(sheet(page).getByRole('heading')).toHaveText(question!)
   await page.getByRole('link', { name: 'Demonstrate', exact: true }).click()
   await expect(page.getByRole('heading', { level: 1 })).toContainText('22')
+})
+
+test('a reload finds what was typed, and what was committed is still committed', async ({ page }) => {
+  await open(page, '?quality=low#/predict')
+  const again = async () => {
+    await page.reload()
+    await page.waitForFunction(() => Reflect.has(window, 'counterturn'))
+  }
+  await sheet(page).getByRole('textbox').fill('12')
+  await sheet(page).getByRole('radio', { name: /^2/ }).check()
+  await again()
+  await expect(sheet(page).getByRole('textbox')).toHaveValue('12')
+  await expect(sheet(page).getByRole('radio', { name: /^2/ })).toBeChecked()
+  await page.getByRole('button', { name: 'Commit prediction' }).click()
+  await again()
+  await expect(heading(page, 'Count the turns of the worm')).toBeVisible()
+  await page.getByRole('button', { name: 'Compare now' }).click()
+  await again()
+  await expect(heading(page, '20 turns. You said 12 turns.')).toBeVisible()
+  await page.getByRole('button', { name: 'Next question' }).click()
+  await expect(heading(page, /How do the two wheels turn/)).toBeVisible()
 })
 
 test('a set of another version is told in words', async ({ page }) => {

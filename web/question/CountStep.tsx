@@ -10,7 +10,7 @@ import { UNIT_WORDS } from './answer-words.ts'
 import { countedPasses } from './own-count.ts'
 import { useSpokenPasses, useSpokenStop, useTickedPasses } from './spoken-count.ts'
 import { isAtEnd, trialEnd } from './trial-run.ts'
-import { useSpaceBar, useTap, useTrialRun } from './use-trial.ts'
+import { useSpaceBar, useStageTap, useTap, useTrialRun } from './use-trial.ts'
 import './count.css'
 
 type Counted = Trial['counted']
@@ -30,6 +30,14 @@ const SINGLE: Readonly<Record<Counted, { readonly turns: number; readonly name: 
   senses: { turns: 0.25, name: 'A quarter turn' },
 }
 
+/** How long the pad looks pressed when it was not pressed itself [ms] */
+const SEEN = 120
+
+function showTap(pad: HTMLElement | null): void {
+  pad?.setAttribute('data-tapped', 'true')
+  setTimeout(() => pad?.removeAttribute('data-tapped'), SEEN)
+}
+
 interface CountPadProps {
   readonly counted: Counted
   readonly pad: RefObject<HTMLButtonElement | null>
@@ -39,12 +47,20 @@ function CountPad({ counted, pad }: CountPadProps) {
   const { exercise } = useWorkshop()
   const tapped = useStore(exercise, (now) => now.taps.length > 0)
   const tap = useTap()
-  useSpaceBar(tap)
+  const tapElsewhere = () => {
+    tap()
+    showTap(pad.current)
+  }
+  useSpaceBar(tapElsewhere)
+  useStageTap(tapElsewhere)
   return (
     <section className="count-pad" aria-label="Count pad">
       <button ref={pad} type="button" className="button count-tap" aria-keyshortcuts="Space" onClick={tap}>
         {counted === 'teeth' ? 'Tooth passed' : 'Mark passed'}
         <kbd aria-hidden="true">Space</kbd>
+        <span className="small" aria-hidden="true">
+          here or on the picture
+        </span>
       </button>
       <button
         type="button"

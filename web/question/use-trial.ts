@@ -55,6 +55,46 @@ export function useTrialRun(end: number, unhurried = false) {
   }
 }
 
+/** Further than this it is a drag, which turns the view [px] */
+const STEADY = 6
+
+const isPicture = ({ target }: Event): boolean =>
+  target instanceof Element && target.closest('.stage-area canvas, .plan-view') !== null
+
+/** A tap on the picture, which a drag is not; it picks no part meanwhile. */
+export function useStageTap(act: () => void): void {
+  const now = useRef(act)
+  useEffect(() => {
+    now.current = act
+  }, [act])
+  useEffect(() => {
+    let from: PointerEvent | null = null
+    const pressed = (event: PointerEvent) => {
+      from = isPicture(event) && event.isPrimary && event.button === 0 ? event : null
+    }
+    const released = ({ clientX, clientY }: PointerEvent) => {
+      if (from && Math.hypot(clientX - from.clientX, clientY - from.clientY) < STEADY) now.current()
+      from = null
+    }
+    const lost = () => {
+      from = null
+    }
+    const clicked = (event: MouseEvent) => {
+      if (isPicture(event)) event.stopPropagation()
+    }
+    addEventListener('pointerdown', pressed, { capture: true })
+    addEventListener('pointerup', released, { capture: true })
+    addEventListener('pointercancel', lost)
+    addEventListener('click', clicked, { capture: true })
+    return () => {
+      removeEventListener('pointerdown', pressed, { capture: true })
+      removeEventListener('pointerup', released, { capture: true })
+      removeEventListener('pointercancel', lost)
+      removeEventListener('click', clicked, { capture: true })
+    }
+  }, [])
+}
+
 const takesSpace = (target: EventTarget | null): boolean =>
   target instanceof HTMLElement &&
   target.closest('button, a, input, select, textarea, summary, [role="slider"]') !== null
