@@ -12,6 +12,7 @@ import { SourceChooser } from './SourceChooser.tsx'
 import { keepDrafts, takeUpDraft } from './page-again.ts'
 import { compare, enter, followPage } from './session.ts'
 import './predict.css'
+import './phone.css'
 
 const STEPS: readonly { readonly phase: Phase; readonly name: string }[] = [
   { phase: 'predict', name: 'Predict' },

@@ -7,6 +7,7 @@ import type { Predict, Source } from '../store/predict.ts'
 import type { Sheet } from '../store/view.ts'
 import { ownCount } from './own-questions.ts'
 import { chooseSource } from './session.ts'
+import './source.css'
 
 const NAMES: Readonly<Record<Source, string>> = {
   machine: 'This machine',

@@ -54,7 +54,7 @@ function questionOfSet(workshop: Workshop): Question | null {
   const item = set?.items[set.at]
   if (!set || !item) return null
   const key = { bank: set.bank, seed: set.seed, ...item }
-  return set.about ? questionAbout(ownMachine(workshop).gearing, key) : questionFor(key)
+  return set.about ? questionAbout(ownMachine(workshop), key) : questionFor(key)
 }
 
 /** Asks what the source has to ask now. */
