@@ -19,7 +19,14 @@ function Place({ state }: { readonly state: LessonState }) {
   const workshop = useWorkshop()
   return (
     <div className="lesson-place">
-      <p className="small">{state.lesson?.name}</p>
+      <button
+        type="button"
+        className="button plain lesson-name"
+        title="Its link and worksheet, and all lessons"
+        onClick={() => workshop.view.setState({ sheet: 'lessons' })}
+      >
+        {state.lesson?.name}
+      </button>
       <Suspense>
         <StageLink />
       </Suspense>
