@@ -1,5 +1,5 @@
 /** A question from a family: by its key, or with parameters of one's own. */
-import type { GearNumbers } from '../gear/gear-numbers.ts'
+import type { Machine } from '../machine/machine.ts'
 import { BANK, familyNamed } from './bank.ts'
 import { causeSentence } from './causes.ts'
 import { type Draw, drawFrom } from './draw.ts'
@@ -128,10 +128,8 @@ export function questionFor(key: QuestionKey): Question | null {
 }
 
 /** The same about one machine, whose counts and hand are not drawn; null too where the family asks nothing of them. */
-export function questionAbout(
-  { wormStarts, wheelTeeth, hand }: GearNumbers,
-  key: QuestionKey,
-): Question | null {
+export function questionAbout({ gearing }: Machine, key: QuestionKey): Question | null {
+  const { wormStarts, wheelTeeth, hand } = gearing
   const family = familyNamed(key.family)
   if (!family || key.bank !== BANK) return null
   const draw = drawFrom(keyText(key))

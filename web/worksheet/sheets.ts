@@ -1,6 +1,6 @@
 /** The sheets that come of an order, one for each version of the class, or why there are none. */
 import { BANK } from '../../sim/question/bank.ts'
-import type { GearNumbers } from '../../sim/gear/gear-numbers.ts'
+import type { Machine } from '../../sim/machine/machine.ts'
 import { questionAbout } from '../../sim/question/instance.ts'
 import type { Question } from '../../sim/question/question.ts'
 import { questionOf } from '../lesson/question-of.ts'
@@ -32,8 +32,8 @@ export const linesOfLesson = (lesson: Lesson, own: boolean): readonly string[] =
     ? questionsIn(lesson).map(({ text }) => text)
     : wantedIn(lesson).map(({ family, level }) => `${family}/${level}`)
 
-/** `about` - the counts that are not drawn */
-function bySeed(wanted: readonly Wanted[], seed: string, about?: GearNumbers): Asked {
+/** `about` - whose counts are not drawn */
+function bySeed(wanted: readonly Wanted[], seed: string, about?: Machine): Asked {
   const filled = filledIn(wanted, seed, about && ((key) => questionAbout(about, key)))
   const items = filled.map(({ item }) => item)
   const screen = { bank: BANK, seed, items, at: 0, ...(about && { about: 'machine' as const }) }
@@ -67,7 +67,7 @@ function machinePlan({ aboutMachine: wanted }: Order, { machine }: AtHand): Plan
     machine,
     from: { kind: 'machine', starts, teeth, right: hand === 'right', wanted },
     count: wanted.length,
-    asked: (seed) => bySeed(wanted, seed, gearing),
+    asked: (seed) => bySeed(wanted, seed, machine),
   }
 }
 
