@@ -12,6 +12,10 @@ import { commit, skip } from './session.ts'
 
 /** Questions of more characters are set smaller, so that the answer stays in sight. */
 const LONG = 110
+const LONGEST = 210
+
+const lengthOf = ({ text: { length } }: Question): 'short' | 'long' | 'longest' =>
+  length > LONGEST ? 'longest' : length > LONG ? 'long' : 'short'
 
 /** Where the flag stands on the tape for what is typed */
 const FLAG_HINT = 'Or drag the flag along the tape.'
@@ -74,7 +78,7 @@ export function PredictStep({ question, oneByOne }: PredictStepProps) {
       }}
     >
       <div>
-        <h2 id={headingId} data-long={question.text.length > LONG}>
+        <h2 id={headingId} data-length={lengthOf(question)}>
           {question.text}
         </h2>
         {!answering && <Said question={question} />}
