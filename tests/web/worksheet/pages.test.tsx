@@ -194,7 +194,7 @@ describe('a QR code', () => {
     const code = qrPicture(link)!
     const { picture, width } = seen(code)
     expect(jsQR(picture, width, width)?.data).toBe(link)
-    // at 27 mm a square is then 0.35 mm at least, which the camera of a phone still tells apart (common practice)
+    // at 30 mm a square is then 0.38 mm at least, which the camera of a phone still tells apart (common practice)
     expect(code.size).toBeLessThanOrEqual(77)
   })
 
