@@ -67,6 +67,7 @@ test('by keyboard alone: answer, how sure, commit, count, compare, watch, next',
   await page.keyboard.press('Enter')
   await expect(heading(page, /How do the two wheels turn/)).toBeFocused()
   await expect(left).toHaveText('hidden')
+  await expect(page.getByRole('log', { name: 'What has turned' })).toHaveText('')
 })
 
 test('on a phone one thing at a time, the stage in sight while it is counted', async ({ page }) => {

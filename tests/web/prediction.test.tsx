@@ -318,6 +318,19 @@ describe('Predict', () => {
     expect(workshop.exercise.getState().phase).toBe('predict')
   })
 
+  test('what was said of one question is gone when the next is asked', () => {
+    const said = () => workshop.announcer.store.getState().text
+    const leading = [session.askNext, () => session.chooseSource(workshop, 'practice')]
+    for (const lead of leading) {
+      workshop.announcer.say('The left wheel has turned a little, anticlockwise seen from above.')
+      lead(workshop)
+      expect(said()).toBe('')
+    }
+    workshop.announcer.say('The left wheel has turned a little.')
+    session.askAnother(workshop, workshop.exercise.getState().question!)
+    expect(said()).toBe('')
+  })
+
   test('practice knows what was right wherever it was asked', () => {
     const item: SetItem = { family: FAMILIES[0]!.name, index: 0, level: 1 }
     const set = { bank: BANK, seed: 'room', items: [item], at: 0 }

@@ -10,7 +10,7 @@ import { NothingAsked } from './NothingAsked.tsx'
 import { PredictStep, hasFlag } from './PredictStep.tsx'
 import { SourceChooser } from './SourceChooser.tsx'
 import { keepDrafts, takeUpDraft } from './page-again.ts'
-import { compare, enter, followPage } from './session.ts'
+import { compare, enter, fallSilent, followPage } from './session.ts'
 import './predict.css'
 import './phone.css'
 
@@ -78,6 +78,7 @@ function useSession(): void {
   const workshop = useWorkshop()
   useLayoutEffect(() => {
     const end = followPage(workshop)
+    fallSilent(workshop)
     enter(workshop)
     takeUpDraft(workshop)
     const endKeeping = keepDrafts(workshop)

@@ -71,8 +71,12 @@ export function askNow(workshop: Workshop): void {
   }
 }
 
+/** What was said last stays to be read; it may tell what is asked now. */
+export const fallSilent = ({ announcer }: Workshop): void => announcer.say('')
+
 /** Another source begins a run of its own. */
 export function chooseSource(workshop: Workshop, source: Source): void {
+  fallSilent(workshop)
   workshop.predict.setState({ source, run: randomId() })
   keepPractising(browserKeeper(), source === 'practice')
   askNow(workshop)
@@ -80,6 +84,7 @@ export function chooseSource(workshop: Workshop, source: Source): void {
 
 /** The next of the machine's, of the set's, or what practice chooses. */
 export function askNext(workshop: Workshop): void {
+  fallSilent(workshop)
   const { predict } = workshop
   const { own, set } = predict.getState()
   predict.setState({ own: own + 1, set: set && { ...set, at: Math.min(set.at + 1, set.items.length - 1) } })
@@ -90,6 +95,7 @@ export function askNext(workshop: Workshop): void {
 export function askAnother(workshop: Workshop, { family, key }: Question): void {
   const { predict, records } = workshop
   if (family === null) return
+  fallSilent(workshop)
   if (predict.getState().source !== 'practice') {
     predict.setState({ source: 'practice', run: randomId() })
     keepPractising(browserKeeper(), true)
