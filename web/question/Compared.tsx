@@ -100,7 +100,7 @@ function Rows({ question, exercise }: ComparedProps) {
   const counted = trial !== null && trial.counted !== 'senses'
   return (
     <table className="compared" data-words={ask.kind !== 'number'}>
-      <caption className="unseen">{question.text}</caption>
+      <caption className="unseen">Prediction and answer</caption>
       <tbody>
         <Predicted question={question} exercise={exercise} />
         {counted && (
