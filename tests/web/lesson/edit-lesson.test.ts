@@ -15,6 +15,8 @@ import {
   withBeatMoved,
   withCopiedBeat,
   withNewBeat,
+  withStage,
+  withStageOf,
   withoutBeat,
 } from '../../../web/lesson/edit-lesson.ts'
 import { DRAFT_KEY, createDraft } from '../../../web/lesson/editor-draft.ts'
@@ -55,6 +57,23 @@ describe('changes of a lesson', () => {
     expect(titles(copied)).toEqual(['T0', 'T1', 'T1', 'T2', 'T3'])
     expect(copied.beats[2]).toEqual({ ...lesson.beats[1], id })
     expect(titles(withoutBeat(1)(lesson))).toEqual(['T0', 'T2', 'T3'])
+  })
+  test('a question may have a stage of its own, kept by the file and by the draft, and goes back to its topic’s', () => {
+    const asked = withBeat(1, { questions: [{ text: 'Why?' }, { text: 'How?' }] })(lessonOf(3))
+    const pressed = { ...PLAIN, set: { 'bench.leftLoad': 1 } }
+    const lesson = withStageOf(1, 1, pressed)(asked)
+    const [first, second] = lesson.beats[1]!.questions
+    expect([first, second]).toEqual([{ text: 'Why?' }, { text: 'How?', stage: pressed }])
+    expect(lesson.beats[1]!.stage).toEqual(PLAIN)
+    expect(parseLesson(printLesson(lesson))).toEqual({ lesson, problems: [] })
+    expect(restored(printLesson(lesson), PLAIN)).toEqual(lesson)
+    expect(withStage(second!, null)).toEqual({ text: 'How?' })
+    expect(withStageOf(1, null, pressed)(asked).beats[1]!.stage).toEqual(pressed)
+    const torn = JSON.parse(printLesson(lesson)) as { beats: { questions: { stage: object }[] }[] }
+    torn.beats[1]!.questions[1]!.stage = { ...pressed, panel: 'gauge' }
+    expect(parseLesson(JSON.stringify(torn)).problems.map(({ path }) => path)).toEqual([
+      'beats.1.questions.1.stage.panel',
+    ])
   })
   test('the last topic cannot be taken out', () => {
     expect(withoutBeat(0)(START)).toBe(START)
