@@ -107,6 +107,8 @@ export default defineConfig({
     root: '.',
     include: ['tests/{published,property,sim,web,lint}/**/*.test.{ts,tsx}'],
     environment: 'node',
-    testTimeout: 60_000,
+    // Far beyond what any test takes: a slow or busy machine must not fail one.
+    testTimeout: 300_000,
+    maxWorkers: 2,
   },
 })
