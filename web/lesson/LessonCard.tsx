@@ -14,6 +14,8 @@ import { useLessonKeys } from './lesson-keys.ts'
 import { closeLesson } from './play.ts'
 import { askedNow, beatOf } from './progress.ts'
 import './lesson.css'
+import './lesson-large.css'
+import './lesson-sizes.css'
 
 function Place({ state }: { readonly state: LessonState }) {
   const workshop = useWorkshop()

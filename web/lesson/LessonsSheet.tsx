@@ -18,7 +18,7 @@ import { readLessonFile } from './open-lesson-file.ts'
 import { closeLesson, openLesson } from './play.ts'
 import { READY_LESSONS } from './ready-lessons.ts'
 import '../file/machine-sheet.css'
-import './lesson.css'
+import './lessons-sheet.css'
 
 const WAYS = { lead: 'leading a room', alone: 'alone' } as const
 

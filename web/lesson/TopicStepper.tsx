@@ -6,7 +6,7 @@ import { Icon } from '../instrument/Icon.tsx'
 import { Popover } from '../instrument/Popover.tsx'
 import { STEP_NAMES, comingWords } from './lesson-words.ts'
 import { back, comingNext, goTo, next } from './play.ts'
-import './lesson.css'
+import './topics.css'
 
 interface TopicsProps {
   readonly onGo: (beat: number) => void
