@@ -7,6 +7,7 @@ import { bringBack } from '../frame/borrow.ts'
 import type { Workshop } from '../frame/workshop.ts'
 import { light } from '../drive/use-walking-keys.ts'
 import { powersWay, stopsOf } from '../drive/powers-way.ts'
+import { finishTrial } from '../question/trial-run.ts'
 import { keepRecords } from '../record/keep-records.ts'
 import { randomId } from '../record/random-id.ts'
 import { recordAnswer } from '../record/record-answer.ts'
@@ -50,9 +51,18 @@ function spokenPlace(state: LessonState): string {
   return answer === null ? placeWords(state) : `${placeWords(state)} ${answer}.`
 }
 
+/** What runs goes on running; what is counted stands where the count ends, so that tape and counters bear it out. */
+function showAnswer(workshop: Workshop, state: LessonState): void {
+  const { frame } = workshop
+  const question = progress.askedNow(state)
+  if (runs(state)) {
+    if (frame.motion !== 'running') runSteadily(workshop)
+  } else if (question?.trial) finishTrial(frame, question)
+}
+
 /** Makes the page follow the lesson from one state to the next. */
 function follow(workshop: Workshop, before: LessonState, now: LessonState): void {
-  const { lesson, exercise, announcer, frame } = workshop
+  const { lesson, exercise, announcer } = workshop
   if (now === before) return
   const elsewhere =
     now.lesson !== before.lesson || now.beat !== before.beat || now.question !== before.question
@@ -61,7 +71,7 @@ function follow(workshop: Workshop, before: LessonState, now: LessonState): void
   lesson.setState(state, true)
   exercise.setState(progress.exerciseOf(state) ?? noExercise, true)
   if (elsewhere) putBeat(workshop, state)
-  else if (state.step === 'reveal' && runs(state) && frame.motion !== 'running') runSteadily(workshop)
+  else if (state.step === 'reveal') showAnswer(workshop, state)
   announcer.say(spokenPlace(state))
   if (state.step === 'reveal' && state.mode === 'alone') record(workshop)
 }

@@ -1,6 +1,7 @@
 import { beforeEach, describe, expect, test, vi } from 'vitest'
 import { DEMO_MACHINES } from '../../../web/file/demo-machines.ts'
 import { isCovered, isHeld } from '../../../web/frame/asking.ts'
+import { turnByHand } from '../../../web/frame/frame.ts'
 import { type Workshop, createWorkshop } from '../../../web/frame/workshop.ts'
 import { putStage, stageOf, stageState } from '../../../web/lesson/beat-stage.ts'
 import { PLACE_KEY, keepPlace, keptPlace } from '../../../web/lesson/keep-place.ts'
@@ -34,6 +35,16 @@ describe('leading a room', () => {
     expect([step(), isCovered(workshop), isHeld(workshop)]).toEqual(['count', true, false])
     play.next(workshop)
     expect([step(), isCovered(workshop), isHeld(workshop)]).toEqual(['reveal', false, false])
+  })
+
+  test('at Reveal the machine stands where the count ends, however far it was turned, and goes on from there', () => {
+    lead(beatAt('one-wheel-turn'))
+    play.next(workshop)
+    expect(workshop.frame.state.turns).toMatchObject({ turns: 0, ticks: 0, rest: 0 })
+    turnByHand(workshop.frame, 12_345)
+    play.next(workshop)
+    expect(workshop.frame.motion).toBe('still')
+    expect(workshop.frame.state.turns).toMatchObject({ turns: 20, ticks: 0, rest: 0 })
   })
 
   test('it says where it is, and the answer only at Reveal', () => {
