@@ -37,7 +37,7 @@ describe('leading a room', () => {
     expect([step(), isCovered(workshop), isHeld(workshop)]).toEqual(['reveal', false, false])
   })
 
-  test('at Reveal the machine stands where the count ends, however far it was turned, and goes on from there', () => {
+  test('at Reveal the machine stands where the count ends, however far it was turned', () => {
     lead(beatAt('one-wheel-turn'))
     play.next(workshop)
     expect(workshop.frame.state.turns).toMatchObject({ turns: 0, ticks: 0, rest: 0 })
