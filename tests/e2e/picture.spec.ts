@@ -48,7 +48,7 @@ test('without WebGL a drawn view turns with the same counts', async ({ page }) =
     }
     Object.defineProperty(HTMLCanvasElement.prototype, 'getContext', { value: refuse })
   })
-  await open(page)
+  await open(page, '')
   await expect(page.getByText('This device shows no 3D picture', { exact: false })).toBeVisible()
   const before = await page.locator('.stage svg').first().innerHTML()
   await page.keyboard.press('3')

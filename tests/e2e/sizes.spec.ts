@@ -29,7 +29,7 @@ for (const [width, height] of [
 ] as const) {
   test(`bar, caption and transport fit at ${width} by ${height}`, async ({ page }) => {
     await page.setViewportSize({ width, height })
-    await open(page)
+    await open(page, '')
     expect(await unfit(page)).toEqual([])
     expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(width)
   })
@@ -38,7 +38,7 @@ for (const [width, height] of [
 test('the transport is one row wherever the readings stand beside the machine', async ({ page }) => {
   for (const width of [1440, 1260, 1259, 1200]) {
     await page.setViewportSize({ width, height: 800 })
-    if (width === 1440) await open(page)
+    if (width === 1440) await open(page, '')
     const tops = await page
       .locator('.transport > div')
       .evaluateAll((groups) => new Set(groups.map((group) => group.getBoundingClientRect().top)).size)
@@ -49,7 +49,7 @@ test('the transport is one row wherever the readings stand beside the machine', 
 for (const width of [1440, 1280, 1024]) {
   test(`in Large nothing of the bar is cut off at ${width}`, async ({ page }) => {
     await page.setViewportSize({ width, height: 768 })
-    await open(page)
+    await open(page, '')
     await page.keyboard.press('l')
     await expect(page.locator('.app')).toHaveAttribute('data-large', 'true')
     const right = await page.locator('.bar select').evaluate((pace) => pace.getBoundingClientRect().right)
@@ -59,7 +59,7 @@ for (const width of [1440, 1280, 1024]) {
 
 test('on a phone a panel that is opened comes into view', async ({ page }) => {
   await page.setViewportSize({ width: 390, height: 844 })
-  await open(page)
+  await open(page, '')
   const button = page.getByRole('button', { name: 'Panel', exact: true })
   await button.click()
   await page.evaluate(() => scrollTo(0, 0))

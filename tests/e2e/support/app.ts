@@ -39,8 +39,11 @@ export async function watch(page: Page): Promise<Watch> {
   return seen
 }
 
-/** Opens a page of the site and waits for its first picture. `path` may carry a query or a fragment. */
-export async function open(page: Page, path = ''): Promise<void> {
+/**
+ * Opens a page of the site and waits for its first picture. `path` may carry a query or a fragment; without one the
+ * picture is drawn plainly, which no test but those of the picture itself can tell.
+ */
+export async function open(page: Page, path = '?quality=low'): Promise<void> {
   await page.goto(`./${path}`)
   await page.waitForFunction(() => Reflect.has(window, 'counterturn'))
   await page.evaluate(() => window.counterturn.ready)
